@@ -1,0 +1,3 @@
+import { register } from 'node:module';
+
+register('ts-node/esm', import.meta.url);
