@@ -1,5 +1,5 @@
 /**
- * Air: US Standard Atmosphere 1976 (identical to ICAO Doc 7488 here) by pressure altitude, and off-standard air.
+ * Air: US Standard Atmosphere 1976 (ICAO Doc 7488 agrees to a part in a million) by pressure altitude, and off-standard air.
  *
  * Pressure altitude is geopotential. Off-standard air has the standard pressure of its pressure altitude and its own
  * temperature. Troposphere and the isothermal layer above it: −5 km to 20 km.
@@ -12,7 +12,7 @@ export const seaLevelTemperature = 288.15; // K
 export const seaLevelPressure = 101_325; // Pa
 export const heatCapacityRatio = 1.4;
 const universalGasConstant = 8314.32; // J/(kmol·K); later CODATA values differ, the standard keeps its own
-const molarMassAir = 28.96442; // kg/kmol, as ICAO Doc 7488 has it (the US standard rounds to 28.9644)
+const molarMassAir = 28.9644; // kg/kmol; ICAO Doc 7488 has 28.96442, one part in a million
 const lapseRate = 0.0065; // K/m, to the tropopause
 const tropopause = 11_000; // m
 const sutherlandCoefficient = 1.458e-6; // kg/(m·s·√K)
