@@ -1,0 +1,52 @@
+/** What a spreadsheet hands over: one cell, and a range as rows of cells. */
+export type Cell = string | number | boolean | Date | null | undefined;
+export type Grid = readonly (readonly Cell[])[];
+
+/** True for the three forms of an empty cell, and for one that holds only spaces. */
+export function isBlank(cell: Cell): boolean {
+  return cell === null || cell === undefined || (typeof cell === 'string' && plain(cell) === '');
+}
+
+/** Text as a person reads it: no-break spaces are spaces, runs of spaces are one, none at the ends. */
+export function plain(text: string): string {
+  return text.replace(/[\s\u00a0\u202f]+/g, ' ').trim();
+}
+
+/** A typed name reduced to what tells names apart, for finding headers and choices whatever their case. */
+export function nameKey(text: string): string {
+  return plain(text).toLowerCase();
+}
+
+/** Another realm's Date is not `instanceof Date`: its tag is asked instead. */
+export function isDate(cell: Cell): cell is Date {
+  return Object.prototype.toString.call(cell) === '[object Date]';
+}
+
+/** An error cell (#REF!, #N/A …) arrives as its text. */
+export function isErrorText(cell: Cell): cell is string {
+  return typeof cell === 'string' && /^#[A-Z]/.test(cell);
+}
+
+/** The cell as it is quoted in a message. */
+export function quoted(cell: Cell): string {
+  if (isBlank(cell)) return 'an empty cell';
+  if (isDate(cell)) return 'a date';
+  return typeof cell === 'string' ? `"${cell}"` : String(cell);
+}
+
+/**
+ * The number in a cell, or why it is none.
+ * Text that holds nothing but a number in decimal-point notation counts as that number; "12,5", "1 200", "5 ft" do not.
+ */
+export function numberIn(cell: Cell): number | { readonly fault: string } {
+  if (typeof cell === 'number') {
+    return Number.isFinite(cell) ? cell : { fault: 'a number' };
+  }
+  if (isErrorText(cell)) return { fault: 'a number; the cell holds an error' };
+  if (isDate(cell)) return { fault: 'a number; the cell is formatted as a date' };
+  if (typeof cell === 'boolean') return { fault: 'a number, not a tick box' };
+  const text = plain(cell ?? '').replace(/^\u2212/, '-');
+  if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return Number(text);
+  if (/^[+-]?\d+,\d+$/.test(text)) return { fault: 'a number with a decimal point, not a comma' };
+  return { fault: 'a number without unit or separators' };
+}

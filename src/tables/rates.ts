@@ -1,0 +1,46 @@
+import { count, flag, fuelPrice, money, quantity } from './field.ts';
+import type { RecordOf, Table } from './table.ts';
+
+const fields = {
+  avgas: fuelPrice('avgas', { help: 'price of fuel' }),
+  avgasAtHome: flag('avgas sold at home', { help: 'at the home field' }),
+  mogas: fuelPrice('mogas', { help: 'price of fuel' }),
+  mogasAtHome: flag('mogas sold at home', { help: 'at the home field' }),
+  jet: fuelPrice('Jet A', { help: 'price of fuel' }),
+  jetAtHome: flag('Jet A sold at home', { help: 'at the home field' }),
+  labour: money('labour an hour', { help: 'for building and upkeep; 0 for one’s own' }),
+  tax: quantity('fraction', 'sales tax', { atLeast: 0, atMost: 50, in: '%', help: 'on the whole price' }),
+  deposit: quantity('fraction', 'deposit', {
+    atLeast: 0,
+    atMost: 100,
+    in: '%',
+    help: 'of the price, with the order',
+  }),
+  insurance: money('insurance a year', { help: 'hull and liability' }),
+  hangar: money('hangar a year', { help: 'parking, subscriptions' }),
+  unscheduled: money('unscheduled upkeep an hour', { help: 'what breaks' }),
+  oxygen: money('oxygen an hour', { help: 'where the cruise height needs it' }),
+  hoursPerYear: quantity('time', 'hours a year', {
+    above: 0,
+    in: 'h',
+    fallback: { value: 100 * 3600, source: 'common practice, no source' },
+    help: 'flown',
+  }),
+  years: count('years', {
+    atLeast: 1,
+    atMost: 40,
+    fallback: { value: 10, source: 'common practice, no source' },
+    help: 'over which costs are added up',
+  }),
+};
+
+export const ratesTable: Table<typeof fields> = {
+  name: 'rates',
+  shape: 'attributes',
+  help: 'prices of fuel, labour, tax, insurance',
+  required: false,
+  unique: true,
+  fields,
+};
+
+export type Rates = RecordOf<typeof ratesTable>;
