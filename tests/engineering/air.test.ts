@@ -144,6 +144,11 @@ describe('density altitude', () => {
     );
   });
 
+  // A pilots' formulary quoted on a public page (read, secondary): 8,000 ft at 291.2 K, 10,150 ft; its example rounds
+  test('of dry air at 8,000 ft and 18 °C', () => {
+    expect(Math.abs(densityAltitude(8_000 * foot, 291.2) / foot - 10_150)).toBeLessThan(10);
+  });
+
   // By hand with vapour pressure from the IAPWS steam tables (from memory): 3,169.9 Pa at 25 °C, 2,339.3 Pa at 20 °C.
   // 0.4 % of the vapour pressure, the fit's error, is 1.5 m at most.
   test.each([
