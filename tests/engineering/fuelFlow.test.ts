@@ -1,0 +1,163 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  bsfcCurve,
+  bsfcFromMassFlow,
+  fuelMassFlow,
+  lowerHeatingValue,
+  thermalEfficiency,
+} from '../../src/engineering/fuelFlow.ts';
+
+const pound = 0.45359237; // kg
+const horsepower = 745.69987158227; // W
+const bsfcUnit = pound / (horsepower * 3600); // lb/hp·h in kg/J
+const btuPerPound = 1055.05585262 / pound; // J/kg
+
+const curve = (...points: [number, number][]) =>
+  bsfcCurve(points.map(([powerFraction, pounds]) => ({ powerFraction, bsfc: pounds * bsfcUnit })));
+
+describe('BSFC through three points or more', () => {
+  const lean = curve([0.55, 0.46], [0.75, 0.43], [1, 0.5]);
+
+  test('passes through its points', () => {
+    expect(lean(0.75).bsfc / bsfcUnit).toBeCloseTo(0.43, 12);
+    expect(lean(0.75)).toMatchObject({ extrapolated: false, basis: 'curve' });
+  });
+
+  // Hermite by hand between 55 and 65 %: secants −0.15 and 0.28 give slope 0 at 75 % and the end secant −0.15 at 55 %;
+  // at the middle (0.46 + 0.43)/2 + 0.2 (−0.15 − 0)/8 = 0.44125
+  test('is the monotone cubic between them, by hand', () => {
+    expect(lean(0.65).bsfc / bsfcUnit).toBeCloseTo(0.44125, 10);
+  });
+
+  test('is held and flagged outside them', () => {
+    expect(lean(0.4).bsfc / bsfcUnit).toBeCloseTo(0.46, 12);
+    expect(lean(0.4).extrapolated).toBe(true);
+    expect(lean(1.05).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+    expect(lean(1.05).extrapolated).toBe(true);
+    expect(lean(0).extrapolated).toBe(true);
+  });
+
+  test('is never below the least point', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1.2, noNaN: true }), (setting) => {
+        expect(lean(setting).bsfc).toBeGreaterThanOrEqual(0.43 * bsfcUnit * (1 - 1e-12));
+      }),
+    );
+  });
+});
+
+describe('BSFC through two points', () => {
+  const line = curve([1, 0.45], [0.5, 0.5]);
+
+  // Willans by hand: flows 0.45 and 0.25 of MCP, so 0.05 + 0.4 f; at 0.75 that is 0.35, BSFC 0.466667
+  test('is the Willans line', () => {
+    expect(line(0.75).bsfc / bsfcUnit).toBeCloseTo(0.35 / 0.75, 12);
+    expect(line(0.75)).toMatchObject({ extrapolated: false, basis: 'willansLine' });
+    expect(line(0.5).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+  });
+
+  test('gives a fuel flow affine in power', () => {
+    const flow = (setting: number) => fuelMassFlow(setting, line(setting).bsfc);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 1, noNaN: true }),
+        fc.double({ min: 0.5, max: 1, noNaN: true }),
+        (a, b) => {
+          expect(flow((a + b) / 2) / ((flow(a) + flow(b)) / 2)).toBeCloseTo(1, 12);
+        },
+      ),
+    );
+  });
+
+  test('is held and flagged outside them', () => {
+    expect(line(0.2).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+    expect(line(0.2).extrapolated).toBe(true);
+    expect(line(1.1).bsfc / bsfcUnit).toBeCloseTo(0.45, 12);
+    expect(line(1.1).extrapolated).toBe(true);
+  });
+});
+
+test('one point is held everywhere and says so', () => {
+  const held = curve([0.75, 0.42]);
+  expect(held(0.75)).toMatchObject({ extrapolated: false, basis: 'singlePoint' });
+  expect(held(0.6)).toMatchObject({ extrapolated: true, basis: 'singlePoint' });
+  expect(held(0.6).bsfc / bsfcUnit).toBeCloseTo(0.42, 12);
+});
+
+test('points that are missing, nonsense or doubled are refused', () => {
+  expect(() => bsfcCurve([])).toThrow('points must be at least one, got none');
+  expect(() => curve([0, 0.5])).toThrow('powerFraction must be above 0, got 0');
+  expect(() => bsfcCurve([{ powerFraction: 1, bsfc: 0 }])).toThrow('bsfc must be above 0 kg/J, got 0');
+  expect(() => curve([0.5, 0.5], [0.5, 0.4])).toThrow(/must differ/);
+  for (const points of [
+    [[0.5, 0.5]],
+    [
+      [0.5, 0.5],
+      [1, 0.4],
+    ],
+    [
+      [0.5, 0.5],
+      [0.7, 0.4],
+      [1, 0.5],
+    ],
+  ] as [number, number][][])
+    expect(() => curve(...points)(-0.1)).toThrow('powerFraction must be at least 0, got -0.1');
+});
+
+describe('fuel flow', () => {
+  // By hand: 75 % of 160 hp at 0.43 lb/hp·h is 51.6 lb/h, 8.6 US gal/h at 6 lb/US gal
+  test('by hand', () => {
+    const flow = fuelMassFlow(0.75 * 160 * horsepower, 0.43 * bsfcUnit);
+    expect((flow * 3600) / pound).toBeCloseTo(51.6, 10);
+  });
+
+  test('gives BSFC back', () => {
+    expect(bsfcFromMassFlow(51.6 * (pound / 3600), 120 * horsepower) / bsfcUnit).toBeCloseTo(0.43, 12);
+  });
+
+  test('arguments outside their range are refused', () => {
+    expect(() => fuelMassFlow(-1, 1e-7)).toThrow('power must be at least 0 W, got -1');
+    expect(() => fuelMassFlow(1, Number.NaN)).toThrow(RangeError);
+    expect(() => bsfcFromMassFlow(0, 1)).toThrow('massFlow must be above 0 kg/s, got 0');
+    expect(() => bsfcFromMassFlow(1, 0)).toThrow(RangeError);
+  });
+});
+
+describe('brake thermal efficiency', () => {
+  // Aviation maintenance article (read, secondary): 300 hp on 156 lb/h of 18,700 Btu/lb is 26 %
+  test('300 hp at 156 lb/h', () => {
+    const bsfc = bsfcFromMassFlow((156 * pound) / 3600, 300 * horsepower);
+    const result = thermalEfficiency(bsfc, 18_700 * btuPerPound);
+    expect(result.efficiency).toBeCloseTo(0.26, 2);
+    expect(result.plausible).toBe(true);
+  });
+
+  // Typical BSFC (read secondary for 0.42-0.50 lb/hp·h, the others from memory) must pass as plausible
+  test.each([
+    [0.42, lowerHeatingValue.avgas],
+    [0.5, lowerHeatingValue.mogas],
+    [0.36, lowerHeatingValue.jetA],
+    [0.36, lowerHeatingValue.diesel],
+    [0.7, lowerHeatingValue.mogas],
+    [0.8, lowerHeatingValue.avgas],
+  ])('%d lb/hp·h is plausible', (pounds, heatingValue) => {
+    expect(thermalEfficiency(pounds * bsfcUnit, heatingValue).plausible).toBe(true);
+  });
+
+  test.each([0.2, 0.28, 1])('%d lb/hp·h is not', (pounds) => {
+    expect(thermalEfficiency(pounds * bsfcUnit, lowerHeatingValue.avgas).plausible).toBe(false);
+  });
+
+  test('heating values: ASTM D910 18,700 Btu/lb (secondary); energy table 18,680 gasoline, 18,320 diesel (read)', () => {
+    expect(lowerHeatingValue.avgas / btuPerPound / 18_700).toBeCloseTo(1, 3);
+    expect(lowerHeatingValue.mogas / 43.438e6).toBeCloseTo(1, 2);
+    expect(lowerHeatingValue.diesel / btuPerPound / 18_320).toBeCloseTo(1, 3);
+    expect(lowerHeatingValue.jetA).toBe(42.8e6); // ASTM D1655 (from memory)
+  });
+
+  test('arguments outside their range are refused', () => {
+    expect(() => thermalEfficiency(0, 43e6)).toThrow(RangeError);
+    expect(() => thermalEfficiency(1e-7, 0)).toThrow('heatingValue must be above 0 J/kg, got 0');
+  });
+});
