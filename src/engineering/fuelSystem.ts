@@ -16,7 +16,7 @@ const demonstrationFactor: Readonly<Record<FuelFeed, number>> = { pump: 1.25, gr
  * @source 14 CFR 23.955(b), (c) before amendment 64
  */
 export function fuelFlowToDemonstrate(takeoffFuelFlow: number, feed: FuelFeed): number {
-  requireAtLeast('takeoffFuelFlow', takeoffFuelFlow, 0, 'kg/s');
+  requireAtLeast('takeoffFuelFlow', takeoffFuelFlow, 0, '');
   return demonstrationFactor[feed] * takeoffFuelFlow;
 }
 
