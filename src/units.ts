@@ -48,7 +48,7 @@ const factors = {
   days: { weeks: 7, days: 1 },
   energyPerMass: { 'Btu/lb': btu / pound, 'MJ/kg': 1e6 },
   current: { A: 1 },
-  charge: { Ah: 1 },
+  charge: { Ah: hour },
   voltage: { V: 1 },
   fraction: { '%': 0.01, fraction: 1 },
   number: { '': 1 },

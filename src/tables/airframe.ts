@@ -1,4 +1,4 @@
-import { choice, flag, money, quantity, ratio, text } from './field.ts';
+import { choice, flag, money, quantity, ratio, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const practice = 'common practice, no source';
@@ -36,7 +36,7 @@ const fields = {
     fallback: { value: true, source: 'unusable fuel taken as aboard: 14 CFR 23.29 before amendment 64' },
     help: 'whether the unusable fuel was aboard',
   }),
-  emptyBasis: text('empty weight basis', {
+  emptyBasis: term('empty weight basis', {
     fallback: { value: 'estimated', source: 'the most careful basis' },
     help: 'how well the empty weight is known: a basis of the allowances table',
   }),

@@ -1,8 +1,8 @@
-import { quantity, text } from './field.ts';
+import { quantity, term } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
-  basis: text('basis', { required: true, key: true, help: 'how a weight is known' }),
+  basis: term('basis', { required: true, key: true, help: 'how a weight is known' }),
   growth: quantity('fraction', 'growth', {
     required: true,
     atLeast: 0,

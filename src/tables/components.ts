@@ -1,4 +1,4 @@
-import { choice, flag, money, quantity, text } from './field.ts';
+import { choice, flag, money, quantity, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -17,7 +17,7 @@ const fields = {
     fallback: { value: 'datum', source: '' },
     help: 'datum: positive aft; firewall: positive forward',
   }),
-  basis: text('basis', {
+  basis: term('basis', {
     fallback: { value: 'estimated', source: 'the most careful basis' },
     help: 'estimated, calculated, weighed: a basis of the allowances table',
   }),

@@ -21,11 +21,12 @@ function checkNames(
   of: string,
   log: FaultLog,
 ): void {
+  const keys = new Set(known.filter((name) => name !== undefined).map(nameKey));
   for (const { table, row, column, name } of references) {
-    if (name !== undefined && name !== '' && !known.some((other) => sameName(other, name))) {
-      const list = known.length > 0 ? known.join(', ') : 'none is there';
-      log.fault(table, { row, column }, name, `a name from ${of} (${list})`);
-    }
+    if (name === undefined || name === '' || keys.has(nameKey(name))) continue;
+    const list =
+      known.length === 0 ? 'none is there' : known.length > 12 ? `${known.length} names` : known.join(', ');
+    log.fault(table, { row, column }, name, `a name from ${of} (${list})`);
   }
 }
 
@@ -92,24 +93,22 @@ function checkReferences(tables: Catalogue, log: FaultLog): void {
   );
 }
 
-function lumpOf(component: Component, all: readonly Component[]): Component | undefined {
-  const { includedIn } = component;
-  if (includedIn === undefined) return undefined;
-  return all.find((other) => sameName(other.package, component.package) && sameName(other.name, includedIn));
-}
-
 /** Lumps: the named one exists, none is inside itself, and every weight has an arm of its own or of its details. */
 function checkComponents(components: readonly Component[], log: FaultLog): void {
+  const keyOf = (packageName: string | undefined, name: string | undefined) =>
+    `${nameKey(packageName ?? '')}|${nameKey(name ?? '')}`;
+  const byName = new Map(
+    components.map((component) => [keyOf(component.package, component.name), component]),
+  );
+  const lumpOf = ({ package: packageName, includedIn }: Component) =>
+    includedIn === undefined ? undefined : byName.get(keyOf(packageName, includedIn));
+  const lumps = new Set(components.map(lumpOf).filter((lump) => lump !== undefined));
   for (const component of components) {
     const place = { row: component.row, rowName: `${component.package}, ${component.name}` };
-    const lump = lumpOf(component, components);
+    const lump = lumpOf(component);
     if (component.includedIn !== undefined && lump === undefined) {
-      log.fault(
-        'components',
-        { ...place, column: 'included in' },
-        component.includedIn,
-        `a component of ${component.package}`,
-      );
+      const expected = `a component of ${component.package}`;
+      log.fault('components', { ...place, column: 'included in' }, component.includedIn, expected);
     } else if (lump?.includedIn !== undefined) {
       log.fault(
         'components',
@@ -118,16 +117,13 @@ function checkComponents(components: readonly Component[], log: FaultLog): void 
         'a lump that is not part of another',
       );
     }
-    if (component.arm === undefined && component.weight !== 0) {
-      const details = components.filter((other) => lumpOf(other, components) === component);
-      if (details.length === 0 || details.some((detail) => detail.arm === undefined)) {
-        log.fault(
-          'components',
-          { ...place, column: 'arm' },
-          '',
-          'an arm, or details with arms that are included in this lump',
-        );
-      }
+    if (component.arm === undefined && component.weight !== 0 && !lumps.has(component)) {
+      log.fault(
+        'components',
+        { ...place, column: 'arm' },
+        '',
+        'an arm, or details with arms that are included in this lump',
+      );
     }
   }
 }

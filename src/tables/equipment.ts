@@ -1,11 +1,11 @@
-import { choice, flag, money, names, quantity, text } from './field.ts';
+import { choice, flag, money, names, quantity, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
   name: text('item', { required: true, key: true, help: 'what it is' }),
   weight: quantity('mass', 'weight', { required: true, help: 'negative where something is taken out' }),
   arm: quantity('length', 'arm', { required: true, help: 'aft of the datum' }),
-  basis: text('basis', {
+  basis: term('basis', {
     fallback: { value: 'estimated', source: 'the most careful basis' },
     help: 'how well the weight is known: a basis of the allowances table',
   }),

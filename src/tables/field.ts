@@ -179,6 +179,14 @@ export function text<O extends Presence<string>>(label: string, options: O): Fie
   });
 }
 
+/** A word that other tables repeat, such as the basis of a weight: its case does not matter. */
+export function term<O extends Presence<string>>(label: string, options: O): Field<Given<string, O>> {
+  return field<string, O>(label, options, {
+    read: (cell) =>
+      typeof cell === 'string' && !isErrorText(cell) ? { value: nameKey(cell) } : { expected: 'a word' },
+  });
+}
+
 /** One of a few words. */
 export function choice<const C extends readonly string[], O extends Presence<C[number]>>(
   label: string,

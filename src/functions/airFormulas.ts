@@ -1,0 +1,49 @@
+import { densityAltitude, densityRatio, hotDayTemperature, standardTemperature } from '../engineering/air.ts';
+import { given, optional } from './argument.ts';
+import { type Formula, formula } from './formula.ts';
+import { altitude, celsius, feet, outsideAir } from './measures.ts';
+
+const atmosphere = 'US Standard Atmosphere 1976 / ICAO Doc 7488';
+const pressureAltitude = given('pressure_altitude_ft', 'pressure altitude, ft', altitude);
+
+export const airFormulas: readonly Formula[] = [
+  formula({
+    name: 'AIR_DENSITY_RATIO',
+    help: 'Air density over standard sea-level density.',
+    source: atmosphere,
+    arguments: [
+      pressureAltitude,
+      optional('oat_c', 'standard temperature', 'outside air temperature, °C', outsideAir),
+    ],
+    results: [{ label: 'density ratio' }],
+    compute: densityRatio,
+  }),
+  formula({
+    name: 'DENSITY_ALTITUDE',
+    help: 'Altitude at which standard air is as dense as this air, ft.',
+    source: `${atmosphere}; moist air by virtual temperature`,
+    arguments: [
+      pressureAltitude,
+      given('oat_c', 'outside air temperature, °C', outsideAir),
+      optional('dew_point_c', 'dry air', 'dew point, °C, not above the temperature', outsideAir),
+    ],
+    results: [{ label: 'density altitude', measure: feet }],
+    compute: densityAltitude,
+  }),
+  formula({
+    name: 'ISA_TEMPERATURE',
+    help: 'Temperature of standard air, °C.',
+    source: atmosphere,
+    arguments: [pressureAltitude],
+    results: [{ label: 'temperature', measure: celsius }],
+    compute: standardTemperature,
+  }),
+  formula({
+    name: 'HOT_DAY_TEMPERATURE',
+    help: 'Temperature of the hot day for cooling tests, °C: 100 °F at sea level less 3.6 °F per 1,000 ft.',
+    source: '14 CFR 23.1043 before amendment 64',
+    arguments: [pressureAltitude],
+    results: [{ label: 'temperature', measure: celsius }],
+    compute: hotDayTemperature,
+  }),
+];

@@ -1,0 +1,124 @@
+import { naturallyAspirated, powerAvailable, turbocharged } from '../engineering/enginePower.ts';
+import { bsfcCurve, fuelMassFlow } from '../engineering/fuelFlow.ts';
+import { fuelFlowToDemonstrate, minimumFuel } from '../engineering/fuelSystem.ts';
+import { defaulted, given, optional, rows, word } from './argument.ts';
+import { type Formula, formula } from './formula.ts';
+import {
+  altitude,
+  feet,
+  gallonsPerHour,
+  horsepowers,
+  minutes,
+  outsideAir,
+  percent,
+  poundPerGallon,
+  poundPerHorsepowerHour,
+  pounds,
+} from './measures.ts';
+
+const power = (name: string, help: string) => given(name, help, { atLeast: 0, measure: horsepowers });
+const bsfc = given('bsfc_lb_per_hp_h', 'brake specific fuel consumption, lb/hp·h', {
+  above: 0,
+  measure: poundPerHorsepowerHour,
+});
+const fuelDensity = defaulted('fuel_lb_per_gal', 6, 'fuel density, lb/US gal', {
+  above: 0,
+  measure: poundPerGallon,
+});
+const temperatureExponent = 0.5; // about 1 % per 10 °C; common practice, no source
+
+export const engineFormulas: readonly Formula[] = [
+  formula({
+    name: 'ENGINE_POWER_AT_ALTITUDE',
+    help: 'Full-throttle power of a piston engine at altitude, hp.',
+    source:
+      'Gagg and Farrar, SAE 1934, on standard air; turbocharged: rated power to the critical altitude; square root of standard over actual temperature',
+    arguments: [
+      given('rated_power_hp', 'power at sea level on a standard day, hp', {
+        atLeast: 0,
+        measure: horsepowers,
+      }),
+      given('pressure_altitude_ft', 'pressure altitude, ft', altitude),
+      optional('oat_c', 'standard temperature', 'outside air temperature, °C', outsideAir),
+      optional('critical_altitude_ft', 'none', 'up to which a turbocharger holds rated power, ft', {
+        measure: feet,
+        atLeast: 0,
+        atMost: 60_000,
+      }),
+    ],
+    results: [{ label: 'power', measure: horsepowers }],
+    compute: (rating, height, temperature, criticalAltitude) => {
+      const altitudeLaw =
+        criticalAltitude === undefined ? naturallyAspirated : turbocharged(criticalAltitude);
+      return powerAvailable(
+        { altitudeLaw, temperatureExponent, controlled: false },
+        rating,
+        height,
+        temperature,
+      ).power;
+    },
+  }),
+  formula({
+    name: 'FUEL_FLOW',
+    help: 'Fuel flow at a power, US gal/h.',
+    source: 'definition of the specific fuel consumption',
+    arguments: [power('power_hp', 'shaft power, hp'), bsfc, fuelDensity],
+    results: [{ label: 'fuel flow', measure: gallonsPerHour }],
+    compute: (shaftPower, consumption, density) => fuelMassFlow(shaftPower, consumption) / density,
+  }),
+  formula({
+    name: 'FUEL_FLOW_AT_SETTING',
+    help: 'Fuel flow at a power setting from measured points, US gal/h. A setting outside the points is refused.',
+    source: 'monotone cubic (Fritsch and Carlson 1980); two points: Willans line; one point: held',
+    arguments: [
+      given('power_percent', '% of maximum continuous power', { above: 0, atMost: 125, measure: percent }),
+      power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
+      rows(
+        'fuel_points',
+        [
+          { name: '% power', above: 0, atMost: 125, measure: percent },
+          { name: 'BSFC', above: 0, measure: poundPerHorsepowerHour },
+        ],
+        'rows of % power, BSFC in lb/hp·h, of one mixture',
+      ),
+      fuelDensity,
+    ],
+    results: [{ label: 'fuel flow', measure: gallonsPerHour }],
+    compute: (setting, maximumContinuousPower, points, density) => {
+      const curve = bsfcCurve(
+        points.map(([powerFraction, consumption]) => ({ powerFraction, bsfc: consumption })),
+      );
+      const estimate = curve(setting);
+      if (estimate.extrapolated && estimate.basis !== 'singlePoint') {
+        const settings = points.map(([fraction]) => fraction * 100);
+        throw new RangeError(
+          `power_percent must be within the fuel_points, ${Math.min(...settings)} to ${Math.max(...settings)} %, got ${setting * 100}`,
+        );
+      }
+      return fuelMassFlow(setting * maximumContinuousPower, estimate.bsfc) / density;
+    },
+  }),
+  formula({
+    name: 'FUEL_FLOW_TO_DEMONSTRATE',
+    help: 'Fuel flow the system must show on the ground, in the unit of takeoff_fuel_flow.',
+    source: '14 CFR 23.955 before amendment 64: 125 % with a pump, 150 % by gravity',
+    arguments: [
+      given('takeoff_fuel_flow', 'fuel flow at takeoff power', { atLeast: 0 }),
+      word('feed', ['pump', 'gravity'], '"pump" or "gravity"'),
+    ],
+    results: [{ label: 'fuel flow' }],
+    compute: fuelFlowToDemonstrate,
+  }),
+  formula({
+    name: 'MINIMUM_FUEL',
+    help: 'Fuel for loading checks with little fuel: half an hour at maximum continuous power, lb.',
+    source: '14 CFR 23.25 before amendment 64',
+    arguments: [
+      power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
+      bsfc,
+      defaulted('minutes', 30, 'time, min', { atLeast: 0, measure: minutes }),
+    ],
+    results: [{ label: 'fuel', measure: pounds }],
+    compute: minimumFuel,
+  }),
+];

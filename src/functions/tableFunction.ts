@@ -1,0 +1,73 @@
+import { faultsBlock } from '../assessment/faultsBlock.ts';
+import { type Catalogue, readCatalogue, type TableGrids, tableNames } from '../tables/catalogue.ts';
+import type { Cell, Grid } from '../tables/cell.ts';
+import { mustBe, refusal, tooManyArguments } from './messages.ts';
+import { argumentOfTable, optionalTables, tableHelp } from './tableArguments.ts';
+
+export interface TableArgument {
+  readonly name: string;
+  readonly help: string;
+  readonly optional: boolean;
+}
+
+/** A custom function that takes the workbook's tables and spills one labelled block. */
+export interface TableFunction {
+  readonly name: string;
+  readonly help: string;
+  readonly arguments: readonly TableArgument[];
+  readonly call: (cells: readonly (Cell | Grid)[]) => Cell[][];
+}
+
+const tableArguments: readonly TableArgument[] = tableNames.map((table) => ({
+  name: argumentOfTable(table),
+  help: tableHelp[table],
+  optional: optionalTables.has(table),
+}));
+
+function gridsOf(cells: readonly (Cell | Grid)[]): TableGrids {
+  const grids: Record<string, Grid> = {};
+  tableNames.forEach((table, index) => {
+    const value = cells[index];
+    if (value === undefined || value === null || value === '') return;
+    if (!Array.isArray(value))
+      throw mustBe(argumentOfTable(table), `a range: ${tableHelp[table]}`, value as Cell);
+    grids[table] = value as Grid;
+  });
+  return grids;
+}
+
+/** Every row as long as the longest: a sheet takes rectangles only. */
+function rectangular(block: readonly (readonly Cell[])[]): Cell[][] {
+  const width = Math.max(1, ...block.map((row) => row.length));
+  return block.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? null));
+}
+
+/**
+ * Makes a table function. Where the tables have faults, the block lists all of them in place of the results, for a thrown
+ * message would show on hover only.
+ */
+export function tableFunction(declaration: {
+  name: string;
+  help: string;
+  extras?: readonly TableArgument[];
+  compute: (catalogue: Catalogue, extras: readonly Cell[]) => readonly (readonly Cell[])[];
+}): TableFunction {
+  const { name, help, extras = [], compute } = declaration;
+  const all = [...tableArguments, ...extras];
+  return {
+    name,
+    help,
+    arguments: all,
+    call: (cells) => {
+      try {
+        if (cells.length > all.length) throw tooManyArguments(all.length, cells.length);
+        const reading = readCatalogue(gridsOf(cells));
+        if (reading.catalogue === undefined) return rectangular(faultsBlock(reading.faults));
+        const own = extras.map((_, index) => cells[tableArguments.length + index] as Cell);
+        return rectangular(compute(reading.catalogue, own));
+      } catch (error) {
+        throw refusal(name, error);
+      }
+    },
+  };
+}

@@ -1,0 +1,45 @@
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { build as bundle } from 'esbuild';
+import { formulas, tableFunctions } from '../functions/library.ts';
+import { functionText, libraryName } from './entryText.ts';
+
+const root = new URL('../../', import.meta.url);
+export const distFolder = fileURLToPath(new URL('dist/', root));
+
+/** The library as one minified global; nothing of it runs but definitions. */
+async function libraryText(): Promise<string> {
+  const result = await bundle({
+    entryPoints: [fileURLToPath(new URL('src/functions/script.ts', root))],
+    bundle: true,
+    format: 'iife',
+    globalName: libraryName,
+    target: 'es2020',
+    minify: true,
+    charset: 'ascii',
+    legalComments: 'none',
+    write: false,
+  });
+  return result.outputFiles[0]?.text ?? '';
+}
+
+/** The pushed script: the library, then every custom function as a readable declaration. */
+export async function scriptText(): Promise<string> {
+  const declarations = [...formulas, ...tableFunctions].map(functionText);
+  return `${[await libraryText(), ...declarations].join('\n\n').trim()}\n`;
+}
+
+/** Writes everything that is pushed to Apps Script, and nothing else, into dist/. */
+export async function build(): Promise<string> {
+  await rm(distFolder, { recursive: true, force: true });
+  await mkdir(distFolder, { recursive: true });
+  const script = await scriptText();
+  await writeFile(`${distFolder}Code.js`, script);
+  await writeFile(`${distFolder}appsscript.json`, await readFile(new URL('appsscript.json', root)));
+  return script;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const script = await build();
+  console.log(`dist/Code.js ${(Buffer.byteLength(script) / 1000).toFixed(1)} kB, dist/appsscript.json`);
+}

@@ -1,0 +1,45 @@
+import type { Argument } from '../functions/argument.ts';
+import type { Formula } from '../functions/formula.ts';
+import type { TableArgument, TableFunction } from '../functions/tableFunction.ts';
+
+/** The global that holds the bundled library; the underscore keeps it out of reach of `google.script.run`. */
+export const libraryName = 'library_';
+
+const isFormula = (declared: Formula | TableFunction): declared is Formula => 'results' in declared;
+
+function argumentType(argument: Argument | TableArgument): string {
+  if (!('type' in argument) || argument.type === 'rows') return 'Range';
+  return argument.type === 'word' ? 'string' : 'number|Range';
+}
+
+function argumentLine(argument: Argument | TableArgument): string {
+  const omitted = 'omitted' in argument && argument.omitted !== '' ? `, ${argument.omitted} when empty` : '';
+  const optional = argument.optional ? `optional${omitted}: ` : '';
+  return ` * @param {${argumentType(argument)}} ${argument.name} ${optional}${argument.help}`;
+}
+
+function returnLine(declared: Formula | TableFunction): string {
+  if (!isFormula(declared)) return ' * @return {Array<Array<*>>} a labelled block';
+  const what = declared.results.map(({ label, measure }) => (measure ? `${label}, ${measure.unit}` : label));
+  return what.length === 1
+    ? ` * @return {number} ${what[0]}`
+    : ` * @return {Array<number>} ${what.join(' | ')}`;
+}
+
+/** One custom function as Google Sheets wants it: a top-level declaration with its JSDoc right above it. */
+export function functionText(declared: Formula | TableFunction): string {
+  const parameters = declared.arguments.map(({ name }) => name).join(', ');
+  return [
+    '/**',
+    ` * ${declared.help}`,
+    ...(isFormula(declared) ? [` * Source: ${declared.source}.`] : []),
+    ' *',
+    ...declared.arguments.map(argumentLine),
+    returnLine(declared),
+    ' * @customfunction',
+    ' */',
+    `function ${declared.name}(${parameters}) {`,
+    `  return ${libraryName}.call('${declared.name}', arguments);`,
+    '}',
+  ].join('\n');
+}
