@@ -1,0 +1,215 @@
+/** Climb: rate and angle, the speeds that are best for each, ceilings, and the climb to a height. */
+import { standardGravity } from '../units.ts';
+import {
+  type Air,
+  type AircraftInFlight,
+  airAt,
+  airspeedRange,
+  climbGradient,
+  type PowerSetting,
+  shaftPower,
+} from './aircraftInFlight.ts';
+import { requireAbove, requireAtLeast } from './check.ts';
+import { bisect, maximise } from './solve.ts';
+
+/** Rate of climb at the service ceiling, 100 ft/min [m/s]. @source common practice; the absolute ceiling has 0 */
+export const serviceCeilingRate = (100 * 0.3048) / 60;
+
+const speedTolerance = 0.05; // m/s; the hump is flat: the rate is right to 0.001 %, or 0.02 % where k has a corner
+const altitudeTolerance = 2; // m
+const highestCeiling = 15_000; // m, above which no ceiling is looked for
+const sliceHeight = 300; // m of pressure altitude, about 1,000 ft, in one step of a climb
+
+export interface BestClimb {
+  /** V [m/s] */
+  readonly trueAirspeed: number;
+  /** R, below 0 when it sinks [m/s] */
+  readonly rateOfClimb: number;
+  /** R/V [-] */
+  readonly gradient: number;
+  /** The best would be slower than the clean stall: this is the climb at the stall, and no speed to fly. */
+  readonly limitedByStall: boolean;
+  readonly converged: boolean;
+}
+
+/**
+ * Rate of climb from excess power: R = (T V − D V) / (m g).
+ * @param excessThrustPower T V − D V [W]
+ * @param mass m, above 0 [kg]
+ * @returns R [m/s]
+ * @throws RangeError when mass is not above 0
+ * @source equilibrium along the flight path
+ */
+export function rateOfClimbFromPower(excessThrustPower: number, mass: number): number {
+  requireAbove('mass', mass, 0, 'kg');
+  return excessThrustPower / (mass * standardGravity);
+}
+
+/**
+ * Rate of climb at a speed: R = V (T − D) / (m g), speed constant along the path.
+ * @param aircraft the airframe with its package
+ * @param setting rating, or fraction of maximum continuous power
+ * @param air in which it flies
+ * @param mass m, above 0 [kg]
+ * @param trueAirspeed V, above 0 [m/s]
+ * @returns R, below 0 when it sinks [m/s]
+ * @throws RangeError when an argument is outside its range
+ * @source equilibrium along the flight path; what a climb at constant indicated airspeed spends on gaining true
+ * airspeed, under 2 % at these speeds, is left out
+ */
+export function rateOfClimb(
+  aircraft: AircraftInFlight,
+  setting: PowerSetting,
+  air: Air,
+  mass: number,
+  trueAirspeed: number,
+): number {
+  requireAbove('trueAirspeed', trueAirspeed, 0, 'm/s');
+  return trueAirspeed * climbGradient(aircraft, setting, air, mass)(trueAirspeed);
+}
+
+/**
+ * Best rate of climb: the greatest V (T − D), by golden-section search from the clean stall upwards.
+ * @param aircraft the airframe with its package
+ * @param setting rating, or fraction of maximum continuous power
+ * @param air in which it flies
+ * @param mass m, above 0 [kg]
+ * @returns speed, rate and gradient
+ * @throws RangeError when mass is not above 0
+ * @source definition of V_Y
+ */
+export function bestRateOfClimb(
+  aircraft: AircraftInFlight,
+  setting: PowerSetting,
+  air: Air,
+  mass: number,
+): BestClimb {
+  const gradient = climbGradient(aircraft, setting, air, mass);
+  const { stall, highest } = airspeedRange(aircraft, setting, air, mass);
+  const best = maximise((speed) => speed * gradient(speed), stall, highest, speedTolerance);
+  return {
+    trueAirspeed: best.x,
+    rateOfClimb: best.value,
+    gradient: best.value / best.x,
+    limitedByStall: best.atEnd,
+    converged: best.converged,
+  };
+}
+
+/**
+ * Best angle of climb: the greatest (T − D) / (m g), by golden-section search from the clean stall upwards.
+ * @param aircraft the airframe with its package
+ * @param setting rating, or fraction of maximum continuous power
+ * @param air in which it flies
+ * @param mass m, above 0 [kg]
+ * @returns speed, rate and gradient; often limited by the stall, as light aircraft's best angle lies near it
+ * @throws RangeError when mass is not above 0
+ * @source definition of V_X
+ */
+export function bestAngleOfClimb(
+  aircraft: AircraftInFlight,
+  setting: PowerSetting,
+  air: Air,
+  mass: number,
+): BestClimb {
+  const { stall, highest } = airspeedRange(aircraft, setting, air, mass);
+  const best = maximise(climbGradient(aircraft, setting, air, mass), stall, highest, speedTolerance);
+  return {
+    trueAirspeed: best.x,
+    rateOfClimb: best.x * best.value,
+    gradient: best.value,
+    limitedByStall: best.atEnd,
+    converged: best.converged,
+  };
+}
+
+export interface Ceiling {
+  /** [m] */
+  readonly pressureAltitude: number;
+  /** `beyond`: it still climbs better at the greatest height looked at. `none`: not even at sea level. */
+  readonly found: 'yes' | 'beyond' | 'none';
+}
+
+/**
+ * Ceiling: the pressure altitude at which the best rate of climb has fallen to a given rate.
+ * @param aircraft the airframe with its package
+ * @param setting rating; maximum continuous for what it can hold
+ * @param mass m, above 0 [kg]
+ * @param rate 100 ft/min for the service ceiling, 0 for the absolute [m/s]
+ * @param temperatureDeviation above standard, the same at all heights [K]
+ * @returns pressure altitude, sought from sea level to 15,000 m
+ * @throws RangeError when an argument is outside its range
+ * @source definition; bisection, as the rate falls with height
+ */
+export function ceiling(
+  aircraft: AircraftInFlight,
+  setting: PowerSetting,
+  mass: number,
+  rate = serviceCeilingRate,
+  temperatureDeviation = 0,
+): Ceiling {
+  requireAtLeast('rate', rate, 0, 'm/s');
+  const spare = (altitude: number) =>
+    bestRateOfClimb(aircraft, setting, airAt(altitude, temperatureDeviation), mass).rateOfClimb - rate;
+  if (spare(0) < 0) return { pressureAltitude: 0, found: 'none' };
+  if (spare(highestCeiling) >= 0) return { pressureAltitude: highestCeiling, found: 'beyond' };
+  return { pressureAltitude: bisect(spare, 0, highestCeiling, altitudeTolerance).x, found: 'yes' };
+}
+
+export interface ClimbToHeight {
+  /** False: on the way, at `pressureAltitude`, it climbs less than 100 ft/min and only burning off fuel would help. */
+  readonly reached: boolean;
+  readonly pressureAltitude: number; // m
+  readonly time: number; // s
+  readonly fuel: number; // kg
+  /** Through the air, horizontal [m] */
+  readonly distance: number;
+}
+
+/**
+ * Climb at the best-rate speed of every height, with takeoff power within its time limit, then maximum continuous.
+ *
+ * Slices of 300 m, each flown as its middle is (midpoint rule): Δt = Δh (T/T_std) / R, Δm = ṁ Δt, Δx = V cos γ Δt.
+ * The slice in which the limit of takeoff power runs out is cut there: the times are right to 0.1 %. Heights are pressure altitudes: in warm air the
+ * layers are thicker by T/T_std.
+ * @param aircraft the airframe with its package
+ * @param fromAltitude pressure altitude of the field [m]
+ * @param toAltitude at least fromAltitude [m]
+ * @param mass m at the start, above 0 [kg]
+ * @param temperatureDeviation above standard, the same at all heights [K]
+ * @returns time, fuel, distance; takeoff power's time counts from the start of the climb, the ground roll left out
+ * @throws RangeError when an argument is outside its range
+ * @source equations of motion, quasi-steady; common practice
+ */
+export function climbToHeight(
+  aircraft: AircraftInFlight,
+  fromAltitude: number,
+  toAltitude: number,
+  mass: number,
+  temperatureDeviation = 0,
+): ClimbToHeight {
+  requireAtLeast('toAltitude', toAltitude, fromAltitude, 'm');
+  let altitude = fromAltitude;
+  let time = 0;
+  let fuel = 0;
+  let distance = 0;
+  while (altitude < toAltitude) {
+    const rating = time < aircraft.takeoffPowerTime ? 'takeoff' : 'continuous';
+    const height = Math.min(sliceHeight, toAltitude - altitude);
+    const air = airAt(altitude + height / 2, temperatureDeviation);
+    // Half a slice's fuel is some ten-thousandths of the mass: the mass at its start is near enough.
+    const climb = bestRateOfClimb(aircraft, rating, air, mass - fuel);
+    if (climb.rateOfClimb < serviceCeilingRate)
+      return { reached: false, pressureAltitude: altitude, time, fuel, distance };
+    const risingPressureAltitude =
+      (climb.rateOfClimb * (air.temperature - temperatureDeviation)) / air.temperature;
+    const remaining = rating === 'takeoff' ? aircraft.takeoffPowerTime - time : Number.POSITIVE_INFINITY;
+    const duration = Math.min(height / risingPressureAltitude, remaining);
+    const power = shaftPower(aircraft, rating, air)(climb.trueAirspeed);
+    altitude = duration === remaining ? altitude + duration * risingPressureAltitude : altitude + height;
+    time += duration;
+    fuel += aircraft.fuelFlow(power, 'rich') * duration;
+    distance += climb.trueAirspeed * Math.sqrt(Math.max(0, 1 - climb.gradient ** 2)) * duration;
+  }
+  return { reached: true, pressureAltitude: toAltitude, time, fuel, distance };
+}

@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { airAt } from '../../src/engineering/aircraftInFlight.ts';
+import { speedMargins } from '../../src/engineering/speedLimits.ts';
+import { knot } from './exampleAircraft.ts';
+
+const limits = { normalOperating: 150 * knot, neverExceed: 185 * knot, neverExceedIsTrue: true };
+
+test('at sea level true and calibrated are the same', () => {
+  const margins = speedMargins(limits, 140 * knot, airAt(0));
+  expect(margins.calibratedAirspeed / knot).toBeCloseTo(140, 6);
+  expect(margins.normalOperating / knot).toBeCloseTo(10, 6);
+  expect(margins.neverExceed / knot).toBeCloseTo(45, 6);
+});
+
+// 190 kt true at 20,000 ft: equivalent 190 · √0.53281 = 138.7 kt, calibrated about 1 kt more (compressibility at M 0.31)
+test('at 20,000 ft a true V_NE is exceeded while the indicator shows 140 kt', () => {
+  const air = airAt(20_000 * 0.3048);
+  const margins = speedMargins(limits, 190 * knot, air);
+  expect(margins.calibratedAirspeed / knot).toBeGreaterThan(138.7);
+  expect(margins.calibratedAirspeed / knot).toBeLessThan(141);
+  expect(margins.normalOperating).toBeGreaterThan(0);
+  expect(margins.neverExceed / knot).toBeCloseTo(-5, 6);
+  const calibrated = speedMargins({ ...limits, neverExceedIsTrue: false }, 190 * knot, air);
+  expect(calibrated.neverExceed / knot).toBeCloseTo(185 - margins.calibratedAirspeed / knot, 6);
+});
+
+test('refusals', () => {
+  expect(() => speedMargins({ ...limits, neverExceed: 0 }, 50, airAt(0))).toThrow(
+    'neverExceed must be above 0 m/s, got 0',
+  );
+  expect(() => speedMargins({ ...limits, normalOperating: -1 }, 50, airAt(0))).toThrow(
+    'normalOperating must be above 0 m/s, got -1',
+  );
+});
