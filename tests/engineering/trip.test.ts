@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { airAt } from '../../src/engineering/aircraftInFlight.ts';
+import { climbToHeight } from '../../src/engineering/climb.ts';
+import { cruiseOverDistance } from '../../src/engineering/cruise.ts';
+import { visualReserveTime } from '../../src/engineering/endurance.ts';
+import { type TripPlan, tripOnFuel, tripOverDistance } from '../../src/engineering/trip.ts';
+import { fourSeater, fourSeaterMass } from './exampleAircraft.ts';
+
+const plan: TripPlan = {
+  fieldAltitude: 300,
+  cruiseAltitude: 2300,
+  temperatureDeviation: 10,
+  setting: 0.7,
+  mixture: 'lean',
+  headwind: 5,
+  taxiFuel: 3,
+  reserveTime: visualReserveTime.day,
+};
+
+function flown(trip: ReturnType<typeof tripOnFuel>) {
+  if (!trip.possible) throw new Error(`trip expected, but: ${trip.stops}`);
+  return trip;
+}
+
+describe('a trip by its phases', () => {
+  const trip = flown(tripOverDistance(fourSeater, plan, fourSeaterMass, 600e3));
+  const climb = climbToHeight(fourSeater, 300, 2300, fourSeaterMass - 3, 10);
+  const climbDistance = climb.distance - 5 * climb.time; // over the ground, against 5 m/s
+  const cruise = cruiseOverDistance(
+    fourSeater,
+    { setting: 0.7, mixture: 'lean', headwind: 5, air: airAt(2300, 10) },
+    fourSeaterMass - 3 - climb.fuel,
+    600e3 - climbDistance,
+  )!;
+
+  test('climb and cruise add up to the distance and the time', () => {
+    expect(trip.distance).toBeCloseTo(600e3, 3);
+    expect(trip.climbFuel).toBeCloseTo(climb.fuel, 9);
+    expect(trip.cruiseFuel).toBeCloseTo(cruise.fuel, 9);
+    expect(trip.time).toBeCloseTo(climb.time + cruise.time, 6);
+    expect(trip.endsInClimb).toBe(false);
+  });
+
+  // 30 min by day at cruise: 70 % of 120 kW at 7.2e-8 kg/J for 1,800 s = 10.8864 kg (14 CFR 91.151)
+  test('the reserve, and the sum', () => {
+    expect(trip.reserveFuel).toBeCloseTo(10.8864, 6);
+    expect(trip.totalFuel).toBeCloseTo(3 + climb.fuel + cruise.fuel + 10.8864, 6);
+    const night = flown(
+      tripOverDistance(fourSeater, { ...plan, reserveTime: visualReserveTime.night }, fourSeaterMass, 600e3),
+    );
+    expect(night.totalFuel - trip.totalFuel).toBeCloseTo(10.8864 / 2, 6);
+  });
+});
+
+test('distance on fuel and fuel for distance are inverse, and all fuel is accounted for', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 40, max: 150, noNaN: true }), (fuel) => {
+      const out = flown(tripOnFuel(fourSeater, plan, fourSeaterMass, fuel));
+      expect(out.totalFuel / fuel).toBeCloseTo(1, 6);
+      const back = flown(tripOverDistance(fourSeater, plan, fourSeaterMass, out.distance));
+      expect(back.totalFuel / fuel).toBeCloseTo(1, 4);
+      expect(back.time / out.time).toBeCloseTo(1, 4);
+    }),
+  );
+});
+
+test('farther takes more; wind, weight and reserve take more', () => {
+  const total = (change: Partial<TripPlan>, mass = 1050, distance = 500e3) =>
+    flown(tripOverDistance(fourSeater, { ...plan, ...change }, mass, distance)).totalFuel;
+  expect(total({}, 1050, 520e3)).toBeGreaterThan(total({}));
+  expect(total({ headwind: 12 })).toBeGreaterThan(total({}));
+  expect(total({}, 1100)).toBeGreaterThan(total({}));
+});
+
+test('a trip shorter than its climb says so', () => {
+  const hop = flown(tripOverDistance(fourSeater, plan, fourSeaterMass, 10e3));
+  expect(hop.endsInClimb).toBe(true);
+  expect(hop.cruiseFuel).toBe(0);
+  expect(hop.distance).toBeGreaterThan(10e3);
+});
+
+test.each([
+  [{ cruiseAltitude: 9000 }, 100, 'it does not climb to the cruise altitude'],
+  [
+    { setting: 0.2 },
+    100,
+    'it does not hold the cruise altitude at this setting, or makes no way against the wind',
+  ],
+  [
+    { headwind: 90 },
+    100,
+    'it does not hold the cruise altitude at this setting, or makes no way against the wind',
+  ],
+  [{}, 20, 'the fuel does not cover taxi, climb and reserve'],
+  [{}, 0, 'the fuel does not cover taxi, climb and reserve'],
+] as const)('what stops it: %o with %d kg', (change, fuel, stops) => {
+  expect(tripOnFuel(fourSeater, { ...plan, ...change }, fourSeaterMass, fuel)).toEqual({
+    possible: false,
+    stops,
+  });
+});
+
+test('no aircraft carries fuel for that', () => {
+  expect(tripOverDistance(fourSeater, plan, fourSeaterMass, 2e7)).toEqual({
+    possible: false,
+    stops: 'the distance takes more fuel than it could carry',
+  });
+});
+
+test('refusals', () => {
+  expect(() => tripOverDistance(fourSeater, plan, fourSeaterMass, -1)).toThrow(
+    'distance must be at least 0 m',
+  );
+  expect(() => tripOnFuel(fourSeater, plan, fourSeaterMass, -1)).toThrow('usableFuel must be at least 0 kg');
+  expect(() => tripOnFuel(fourSeater, { ...plan, taxiFuel: -1 }, fourSeaterMass, 50)).toThrow(
+    'taxiFuel must be at least 0 kg, got -1',
+  );
+  expect(() => tripOnFuel(fourSeater, { ...plan, reserveTime: -1 }, fourSeaterMass, 50)).toThrow(
+    'reserveTime must be at least 0 s, got -1',
+  );
+});
