@@ -14,7 +14,11 @@ export interface Configuration {
 
 const fitsTo = (fits: readonly string[], { name }: Package) =>
   fits.length === 0 || fits.some((other) => nameKey(other) === nameKey(name));
-const chosen = ({ standard, fitted }: { standard: boolean; fitted: boolean }) => standard || fitted;
+const chosen = ({ standard, fitted }: Equipment) => standard || fitted;
+
+/** A tank that says nothing of itself is part of the kit. */
+export const isStandardTank = ({ standard, fitted }: Tank) => standard ?? fitted === undefined;
+const chosenTank = (tank: Tank) => isStandardTank(tank) || (tank.fitted ?? false);
 
 /** Choices that contradict each other, or that this package does not allow. */
 function configurationFindings(
@@ -30,8 +34,8 @@ function configurationFindings(
     text,
     source: 'equipment table',
   });
-  const leftOut = [...catalogue.equipment, ...catalogue.tanks]
-    .filter((item) => chosen(item) && !fitsTo(item.fits, engine))
+  const leftOut = [...catalogue.equipment.filter(chosen), ...catalogue.tanks.filter(chosenTank)]
+    .filter(({ fits }) => !fitsTo(fits, engine))
     .map(({ name }) => finding('note', name, `cannot be had with ${engine.name}: left out of its figures`));
   const missing = equipment.flatMap(({ name, needs }) =>
     needs
@@ -50,7 +54,7 @@ export function configure(catalogue: Catalogue, engine: Package): Configuration 
   const equipment = catalogue.equipment.filter((item) => chosen(item) && fitsTo(item.fits, engine));
   return {
     equipment,
-    tanks: catalogue.tanks.filter((tank) => chosen(tank) && fitsTo(tank.fits, engine)),
+    tanks: catalogue.tanks.filter((tank) => chosenTank(tank) && fitsTo(tank.fits, engine)),
     findings: configurationFindings(catalogue, engine, equipment),
   };
 }

@@ -10,7 +10,7 @@ import { nameKey } from '../tables/cell.ts';
 import type { Equipment } from '../tables/equipment.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Tank } from '../tables/tanks.ts';
-import type { Configuration } from './configuration.ts';
+import { type Configuration, isStandardTank } from './configuration.ts';
 import type { Context } from './context.ts';
 import { type Powerplant, powerplantOf } from './powerplant.ts';
 
@@ -53,11 +53,7 @@ export function bareAirframe(context: Context): BareAirframe {
     weighedWith === undefined ? [] : asWeighed(powerplantOf(context, weighedWith), airframe.weighedFluids);
   const fuel =
     weighedWith !== undefined && airframe.weighedUnusableFuel
-      ? unusableFuel(
-          tanks.filter(({ standard }) => standard),
-          weighedWith.fuelDensity,
-          airframe.emptyBasis,
-        )
+      ? unusableFuel(tanks.filter(isStandardTank), weighedWith.fuelDensity, airframe.emptyBasis)
       : [];
   const items = [weighed, ...powerplant.map(taken), ...fuel.map(taken)];
   const equipment = (airframe.weighedItems ?? '').split(',').map(nameKey);
@@ -110,12 +106,12 @@ export function emptyAircraft(
 ): EmptyAircraft {
   const { airframe, allowances } = context.catalogue;
   const optionalTanks = configuration.tanks
-    .filter(({ standard, weight }) => !standard && weight > 0)
+    .filter((tank) => !isStandardTank(tank) && tank.weight > 0)
     .map(({ weight, arm }) => ({ weight, arm, basis: airframe.emptyBasis }));
   // An airframe weighed without powerplant has its unusable fuel aboard already, or it is added here
   const fuelAboard = context.weighedWith === undefined && airframe.weighedUnusableFuel;
   const fuelTanks = fuelAboard
-    ? configuration.tanks.filter(({ standard }) => !standard)
+    ? configuration.tanks.filter((tank) => !isStandardTank(tank))
     : configuration.tanks;
   const items = withoutCancelling([
     ...bare.items,

@@ -4,7 +4,7 @@ import { type Formula, formula } from './formula.ts';
 import { altitude, celsius, feet, outsideAir } from './measures.ts';
 
 const atmosphere = 'US Standard Atmosphere 1976 / ICAO Doc 7488';
-const pressureAltitude = given('pressure_altitude_ft', 'pressure altitude, ft', altitude);
+const pressureAltitude = given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude });
 
 export const airFormulas: readonly Formula[] = [
   formula({
@@ -13,7 +13,7 @@ export const airFormulas: readonly Formula[] = [
     source: atmosphere,
     arguments: [
       pressureAltitude,
-      optional('oat_c', 'standard temperature', 'outside air temperature, °C', outsideAir),
+      optional('oat_c', 'standard temperature', { help: 'outside air temperature, °C', ...outsideAir }),
     ],
     results: [{ label: 'density ratio' }],
     compute: densityRatio,
@@ -24,8 +24,8 @@ export const airFormulas: readonly Formula[] = [
     source: `${atmosphere}; moist air by virtual temperature`,
     arguments: [
       pressureAltitude,
-      given('oat_c', 'outside air temperature, °C', outsideAir),
-      optional('dew_point_c', 'dry air', 'dew point, °C, not above the temperature', outsideAir),
+      given('oat_c', { help: 'outside air temperature, °C', ...outsideAir }),
+      optional('dew_point_c', 'dry air', { help: 'dew point, °C, not above the temperature', ...outsideAir }),
     ],
     results: [{ label: 'density altitude', measure: feet }],
     compute: densityAltitude,

@@ -54,8 +54,8 @@ export type ValueOf<A> =
         ? R
         : never;
 
-/** Limits and default of a number, in the argument's own unit. */
-interface NumberOptions {
+/** Limits of a number, in its own unit. */
+interface NumberLimits {
   measure?: Measure;
   above?: number;
   atLeast?: number;
@@ -64,7 +64,7 @@ interface NumberOptions {
   hint?: string;
 }
 
-function parseNumber(name: string, options: NumberOptions, cell: Cell, place?: Place): number {
+function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Place): number {
   const value = numberIn(cell);
   if (typeof value !== 'number') throw mustBe(name, value.fault, cell, place);
   const { above, atLeast, atMost, hint } = options;
@@ -77,12 +77,17 @@ function parseNumber(name: string, options: NumberOptions, cell: Cell, place?: P
   return options.measure ? toSi(options.measure.kind, value, options.measure.unit) : value;
 }
 
+/** What an argument is, for the help; limits, for the check. */
+interface NumberOptions extends NumberLimits {
+  help: string;
+}
+
 /** A required number. */
-export function given(name: string, help: string, options: NumberOptions = {}): NumberArgument<number> {
+export function given(name: string, options: NumberOptions): NumberArgument<number> {
   return {
     type: 'number',
     name,
-    help,
+    help: options.help,
     optional: false,
     omitted: '',
     measure: options.measure,
@@ -94,16 +99,11 @@ export function given(name: string, help: string, options: NumberOptions = {}): 
 }
 
 /** A number with a default, in the argument's own unit. */
-export function defaulted(
-  name: string,
-  fallback: number,
-  help: string,
-  options: NumberOptions = {},
-): NumberArgument<number> {
+export function defaulted(name: string, fallback: number, options: NumberOptions): NumberArgument<number> {
   return {
     type: 'number',
     name,
-    help,
+    help: options.help,
     optional: true,
     omitted: String(fallback),
     measure: options.measure,
@@ -115,13 +115,12 @@ export function defaulted(
 export function optional(
   name: string,
   omitted: string,
-  help: string,
-  options: NumberOptions = {},
+  options: NumberOptions,
 ): NumberArgument<number | undefined> {
   return {
     type: 'number',
     name,
-    help,
+    help: options.help,
     optional: true,
     omitted,
     measure: options.measure,
@@ -133,12 +132,12 @@ export function optional(
 export function word<const T extends string>(
   name: string,
   choices: readonly T[],
-  help: string,
+  options: { help: string },
 ): WordArgument<T> {
   return {
     type: 'word',
     name,
-    help,
+    help: options.help,
     optional: false,
     omitted: '',
     choices,
@@ -153,7 +152,7 @@ export function word<const T extends string>(
 }
 
 /** One column of a rows argument: a number with its limits, or a text that names the row. */
-export interface RowColumn extends NumberOptions {
+export interface RowColumn extends NumberLimits {
   readonly name: string;
   readonly text?: boolean;
 }
@@ -166,13 +165,13 @@ type RowOf<C extends readonly RowColumn[]> = {
 export function rows<const C extends readonly RowColumn[]>(
   name: string,
   columns: C,
-  help: string,
+  options: { help: string },
 ): RowsArgument<RowOf<C>[]> {
   const wanted = columns.map((column) => column.name).join(', ');
   return {
     type: 'rows',
     name,
-    help,
+    help: options.help,
     optional: false,
     omitted: '',
     columns: columns.map((column) => column.name),
@@ -206,11 +205,11 @@ export function rows<const C extends readonly RowColumn[]>(
 }
 
 /** Numbers of one kind in a range of any shape, row by row; every cell must be filled. */
-export function list(name: string, help: string, options: NumberOptions = {}): RowsArgument<number[]> {
+export function list(name: string, options: NumberOptions): RowsArgument<number[]> {
   return {
     type: 'rows',
     name,
-    help,
+    help: options.help,
     optional: false,
     omitted: '',
     columns: [name],

@@ -5,18 +5,18 @@ import { worstMargins } from '../engineering/worstMargin.ts';
 import { given, rows, word } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 
-const emptyWeight = given('empty_weight', 'basic empty weight', { above: 0 });
-const emptyCg = given('empty_cg', 'its centre of gravity, aft of the datum');
-const maximumWeight = given('maximum_weight', 'maximum weight', { above: 0 });
+const emptyWeight = given('empty_weight', { help: 'basic empty weight', above: 0 });
+const emptyCg = given('empty_cg', { help: 'its centre of gravity, aft of the datum' });
+const maximumWeight = given('maximum_weight', { help: 'maximum weight', above: 0 });
 const stations = rows(
   'stations',
   [{ name: 'arm' }, { name: 'minimum weight', atLeast: 0 }, { name: 'maximum weight', atLeast: 0 }],
-  'rows of arm, minimum weight, maximum weight; tanks included',
+  { help: 'rows of arm, minimum weight, maximum weight; tanks included' },
 );
 const envelope = rows(
   'envelope',
   [{ name: 'weight', above: 0 }, { name: 'forward limit' }, { name: 'aft limit' }],
-  'rows of weight, forward limit, aft limit; straight lines between',
+  { help: 'rows of weight, forward limit, aft limit; straight lines between' },
 );
 
 type StationRow = readonly [number, number, number];
@@ -33,8 +33,8 @@ export const balanceFormulas: readonly Formula[] = [
     help: 'Distance of a loading inside the nearer CG limit; negative = outside.',
     source: 'definition; limits are straight lines between the points, those of the first below it',
     arguments: [
-      given('weight', 'weight, not beyond the envelope', { above: 0 }),
-      given('cg', 'centre of gravity, aft of the datum'),
+      given('weight', { help: 'weight, not beyond the envelope', above: 0 }),
+      given('cg', { help: 'centre of gravity, aft of the datum' }),
       envelope,
     ],
     results: [{ label: 'margin' }],
@@ -49,7 +49,7 @@ export const balanceFormulas: readonly Formula[] = [
       emptyCg,
       stations,
       maximumWeight,
-      word('direction', ['forward', 'aft'], '"forward" or "aft"'),
+      word('direction', ['forward', 'aft'], { help: '"forward" or "aft"' }),
     ],
     results: [{ label: 'weight' }, { label: 'CG' }],
     compute: (weight, cg, list, maximum, direction) => {

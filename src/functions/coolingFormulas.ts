@@ -31,9 +31,17 @@ import {
   squareInches,
 } from './measures.ts';
 
-const densityRatio = given('density_ratio', 'air density over sea-level standard', { above: 0, atMost: 1.5 });
-const airspeed = given('true_airspeed_kt', 'true airspeed, kt', { atLeast: 0, measure: knots });
-const airflow = given('airflow_lb_per_min', 'cooling air, lb/min', { above: 0, measure: poundsPerMinute });
+const densityRatio = given('density_ratio', {
+  help: 'air density over sea-level standard',
+  above: 0,
+  atMost: 1.5,
+});
+const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
+const airflow = given('airflow_lb_per_min', {
+  help: 'cooling air, lb/min',
+  above: 0,
+  measure: poundsPerMinute,
+});
 
 /** Temperature of standard air of a given density ratio: no OAT is among the arguments. */
 function temperatureAtDensity(ratio: number): number {
@@ -47,8 +55,8 @@ export const coolingFormulas: readonly Formula[] = [
     source:
       'definition; customary fractions of shaft power: coolant 0.55, fins 0.45, oil 0.10, charge air 0.08',
     arguments: [
-      given('power_hp', 'shaft power, hp', { atLeast: 0, measure: horsepowers }),
-      given('heat_fraction_of_power', 'heat as a fraction of shaft power', { above: 0, atMost: 2 }),
+      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
+      given('heat_fraction_of_power', { help: 'heat as a fraction of shaft power', above: 0, atMost: 2 }),
     ],
     results: [{ label: 'heat', measure: btuPerMinute }],
     compute: coolingHeat,
@@ -58,8 +66,9 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'Cooling air that takes up a heat with a temperature rise, lb/min.',
     source: 'first law, steady flow',
     arguments: [
-      given('heat_btu_per_min', 'heat, Btu/min', { atLeast: 0, measure: btuPerMinute }),
-      given('air_temperature_rise_f', 'how much warmer the air leaves, °F', {
+      given('heat_btu_per_min', { help: 'heat, Btu/min', atLeast: 0, measure: btuPerMinute }),
+      given('air_temperature_rise_f', {
+        help: 'how much warmer the air leaves, °F',
         above: 0,
         measure: fahrenheitDifference,
       }),
@@ -74,15 +83,18 @@ export const coolingFormulas: readonly Formula[] = [
     arguments: [
       airspeed,
       densityRatio,
-      defaulted('recovery', 0.8, 'share of the pressure ahead that reaches the core', {
+      defaulted('recovery', 0.8, {
+        help: 'share of the pressure ahead that reaches the core',
         atLeast: 0,
         atMost: 1,
       }),
-      defaulted('exit_pressure_coefficient', 0, 'pressure coefficient at the exit; negative helps', {
+      defaulted('exit_pressure_coefficient', 0, {
+        help: 'pressure coefficient at the exit; negative helps',
         atLeast: -2,
         atMost: 1,
       }),
-      defaulted('slipstream_in_h2o', 0, 'pressure the propeller adds, inH2O', {
+      defaulted('slipstream_in_h2o', 0, {
+        help: 'pressure the propeller adds, inH2O',
         atLeast: 0,
         measure: inchesOfWater,
       }),
@@ -97,9 +109,9 @@ export const coolingFormulas: readonly Formula[] = [
     source: 'continuity',
     arguments: [
       airflow,
-      given('true_airspeed_kt', 'true airspeed, kt', { above: 0, measure: knots }),
+      given('true_airspeed_kt', { help: 'true airspeed, kt', above: 0, measure: knots }),
       densityRatio,
-      defaulted('velocity_ratio', 0.35, 'speed in the inlet over airspeed', { above: 0, atMost: 1.5 }),
+      defaulted('velocity_ratio', 0.35, { help: 'speed in the inlet over airspeed', above: 0, atMost: 1.5 }),
     ],
     results: [{ label: 'inlet area', measure: squareInches }],
     compute: (air, speed, ratio, velocityRatio) =>
@@ -111,16 +123,18 @@ export const coolingFormulas: readonly Formula[] = [
     source: 'Bernoulli and continuity',
     arguments: [
       airflow,
-      given('exit_pressure_difference_in_h2o', 'pressure across the exit, inH2O', {
+      given('exit_pressure_difference_in_h2o', {
+        help: 'pressure across the exit, inH2O',
         above: 0,
         measure: inchesOfWater,
       }),
       densityRatio,
-      defaulted('air_temperature_rise_f', 0, 'how much warmer the air leaves, °F', {
+      defaulted('air_temperature_rise_f', 0, {
+        help: 'how much warmer the air leaves, °F',
         atLeast: 0,
         measure: fahrenheitDifference,
       }),
-      defaulted('discharge_coefficient', 0.9, 'of the exit', { above: 0, atMost: 1 }),
+      defaulted('discharge_coefficient', 0.9, { help: 'of the exit', above: 0, atMost: 1 }),
     ],
     results: [{ label: 'exit area', measure: squareInches }],
     compute: (air, pressure, ratio, rise, discharge) => {
@@ -133,10 +147,10 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'A temperature measured in flight, told for the hot day, °C.',
     source: '14 CFR 23.1043 before amendment 64',
     arguments: [
-      given('measured', 'temperature measured, °C', { atLeast: -90, atMost: 500, measure: celsius }),
-      given('oat', 'outside air temperature at the time, °C', outsideAir),
-      given('pressure_altitude_ft', 'pressure altitude, ft', altitude),
-      defaulted('factor', 1, '1; 0.7 for cylinder barrels', { above: 0, atMost: 1.5 }),
+      given('measured', { help: 'temperature measured, °C', atLeast: -90, atMost: 500, measure: celsius }),
+      given('oat', { help: 'outside air temperature at the time, °C', ...outsideAir }),
+      given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude }),
+      defaulted('factor', 1, { help: '1; 0.7 for cylinder barrels', above: 0, atMost: 1.5 }),
     ],
     results: [{ label: 'temperature', measure: celsius }],
     compute: (measured, oat, height, factor) =>
@@ -147,8 +161,8 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'Effectiveness of a cross-flow radiator, both fluids unmixed.',
     source: 'exact series (Mason); Kays and London, Compact Heat Exchangers',
     arguments: [
-      given('ntu', 'number of transfer units', { atLeast: 0, atMost: 500 }),
-      given('capacity_ratio', 'lesser over greater heat capacity flow', { atLeast: 0, atMost: 1 }),
+      given('ntu', { help: 'number of transfer units', atLeast: 0, atMost: 500 }),
+      given('capacity_ratio', { help: 'lesser over greater heat capacity flow', atLeast: 0, atMost: 1 }),
     ],
     results: [{ label: 'effectiveness' }],
     compute: crossFlowEffectiveness,
@@ -158,11 +172,16 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'Temperature of the charge air behind compressor and intercooler, °C.',
     source: 'isentropic efficiency, perfect gas; definition of the intercooler effectiveness',
     arguments: [
-      given('inlet_c', 'air into the compressor, °C', { ...outsideAir, atMost: 150, hint: 'is it in °F?' }),
-      given('pressure_ratio', 'pressure behind over pressure before', { atLeast: 1, atMost: 10 }),
-      given('compressor_efficiency', 'isentropic efficiency', { above: 0, atMost: 1 }),
-      defaulted('intercooler_effectiveness', 0, '0 for none', { atLeast: 0, atMost: 1 }),
-      optional('ambient_c', 'inlet_c', 'air that cools the intercooler, °C', outsideAir),
+      given('inlet_c', {
+        help: 'air into the compressor, °C',
+        ...outsideAir,
+        atMost: 150,
+        hint: 'is it in °F?',
+      }),
+      given('pressure_ratio', { help: 'pressure behind over pressure before', atLeast: 1, atMost: 10 }),
+      given('compressor_efficiency', { help: 'isentropic efficiency', above: 0, atMost: 1 }),
+      defaulted('intercooler_effectiveness', 0, { help: '0 for none', atLeast: 0, atMost: 1 }),
+      optional('ambient_c', 'inlet_c', { help: 'air that cools the intercooler, °C', ...outsideAir }),
     ],
     results: [{ label: 'temperature', measure: celsius }],
     compute: (inlet, pressureRatio, efficiency, effectiveness, ambient = inlet) =>

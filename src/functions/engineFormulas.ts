@@ -16,12 +16,14 @@ import {
   pounds,
 } from './measures.ts';
 
-const power = (name: string, help: string) => given(name, help, { atLeast: 0, measure: horsepowers });
-const bsfc = given('bsfc_lb_per_hp_h', 'brake specific fuel consumption, lb/hp·h', {
+const power = (name: string, help: string) => given(name, { help: help, atLeast: 0, measure: horsepowers });
+const bsfc = given('bsfc_lb_per_hp_h', {
+  help: 'brake specific fuel consumption, lb/hp·h',
   above: 0,
   measure: poundPerHorsepowerHour,
 });
-const fuelDensity = defaulted('fuel_lb_per_gal', 6, 'fuel density, lb/US gal', {
+const fuelDensity = defaulted('fuel_lb_per_gal', 6, {
+  help: 'fuel density, lb/US gal',
   above: 0,
   measure: poundPerGallon,
 });
@@ -34,13 +36,15 @@ export const engineFormulas: readonly Formula[] = [
     source:
       'Gagg and Farrar, SAE 1934, on standard air; turbocharged: rated power to the critical altitude; square root of standard over actual temperature',
     arguments: [
-      given('rated_power_hp', 'power at sea level on a standard day, hp', {
+      given('rated_power_hp', {
+        help: 'power at sea level on a standard day, hp',
         atLeast: 0,
         measure: horsepowers,
       }),
-      given('pressure_altitude_ft', 'pressure altitude, ft', altitude),
-      optional('oat_c', 'standard temperature', 'outside air temperature, °C', outsideAir),
-      optional('critical_altitude_ft', 'none', 'up to which a turbocharger holds rated power, ft', {
+      given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude }),
+      optional('oat_c', 'standard temperature', { help: 'outside air temperature, °C', ...outsideAir }),
+      optional('critical_altitude_ft', 'none', {
+        help: 'up to which a turbocharger holds rated power, ft',
         measure: feet,
         atLeast: 0,
         atMost: 60_000,
@@ -71,7 +75,12 @@ export const engineFormulas: readonly Formula[] = [
     help: 'Fuel flow at a power setting from measured points, US gal/h. A setting outside the points is refused.',
     source: 'monotone cubic (Fritsch and Carlson 1980); two points: Willans line; one point: held',
     arguments: [
-      given('power_percent', '% of maximum continuous power', { above: 0, atMost: 125, measure: percent }),
+      given('power_percent', {
+        help: '% of maximum continuous power',
+        above: 0,
+        atMost: 125,
+        measure: percent,
+      }),
       power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
       rows(
         'fuel_points',
@@ -79,7 +88,7 @@ export const engineFormulas: readonly Formula[] = [
           { name: '% power', above: 0, atMost: 125, measure: percent },
           { name: 'BSFC', above: 0, measure: poundPerHorsepowerHour },
         ],
-        'rows of % power, BSFC in lb/hp·h, of one mixture',
+        { help: 'rows of % power, BSFC in lb/hp·h, of one mixture' },
       ),
       fuelDensity,
     ],
@@ -103,8 +112,8 @@ export const engineFormulas: readonly Formula[] = [
     help: 'Fuel flow the system must show on the ground, in the unit of takeoff_fuel_flow.',
     source: '14 CFR 23.955 before amendment 64: 125 % with a pump, 150 % by gravity',
     arguments: [
-      given('takeoff_fuel_flow', 'fuel flow at takeoff power', { atLeast: 0 }),
-      word('feed', ['pump', 'gravity'], '"pump" or "gravity"'),
+      given('takeoff_fuel_flow', { help: 'fuel flow at takeoff power', atLeast: 0 }),
+      word('feed', ['pump', 'gravity'], { help: '"pump" or "gravity"' }),
     ],
     results: [{ label: 'fuel flow' }],
     compute: fuelFlowToDemonstrate,
@@ -116,7 +125,7 @@ export const engineFormulas: readonly Formula[] = [
     arguments: [
       power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
       bsfc,
-      defaulted('minutes', 30, 'time, min', { atLeast: 0, measure: minutes }),
+      defaulted('minutes', 30, { help: 'time, min', atLeast: 0, measure: minutes }),
     ],
     results: [{ label: 'fuel', measure: pounds }],
     compute: minimumFuel,

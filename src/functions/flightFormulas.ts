@@ -23,9 +23,10 @@ import {
   squareFeet,
 } from './measures.ts';
 
-const airspeed = given('true_airspeed_kt', 'true airspeed, kt', { atLeast: 0, measure: knots });
-const diameter = given('diameter_in', 'propeller diameter, in', { above: 0, measure: inches });
-const densityRatio = defaulted('density_ratio', 1, 'air density over sea-level standard', {
+const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
+const diameter = given('diameter_in', { help: 'propeller diameter, in', above: 0, measure: inches });
+const densityRatio = defaulted('density_ratio', 1, {
+  help: 'air density over sea-level standard',
   above: 0,
   atMost: 1.5,
 });
@@ -36,9 +37,9 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Time in flight with a reserve kept, h; 0 when the reserve takes all the fuel.',
     source: 'definition; reserve 30 min by day, 45 min by night: 14 CFR 91.151',
     arguments: [
-      given('usable_fuel_gal', 'usable fuel, US gal', { atLeast: 0, measure: gallons }),
-      given('fuel_flow_gal_per_h', 'fuel flow, US gal/h', { above: 0, measure: gallonsPerHour }),
-      defaulted('reserve_min', 30, 'reserve, min', { atLeast: 0, measure: minutes }),
+      given('usable_fuel_gal', { help: 'usable fuel, US gal', atLeast: 0, measure: gallons }),
+      given('fuel_flow_gal_per_h', { help: 'fuel flow, US gal/h', above: 0, measure: gallonsPerHour }),
+      defaulted('reserve_min', 30, { help: 'reserve, min', atLeast: 0, measure: minutes }),
     ],
     results: [{ label: 'endurance', measure: hours }],
     compute: endurance,
@@ -48,14 +49,15 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Range at constant lift coefficient and propeller efficiency, nmi. Weights in any unit that agrees.',
     source: 'Breguet; Anderson, Introduction to Flight, section 6.12',
     arguments: [
-      given('propeller_efficiency', 'thrust power over shaft power', { above: 0, atMost: 1 }),
-      given('lift_drag_ratio', 'lift over drag', { above: 0 }),
-      given('bsfc_lb_per_hp_h', 'brake specific fuel consumption, lb/hp·h', {
+      given('propeller_efficiency', { help: 'thrust power over shaft power', above: 0, atMost: 1 }),
+      given('lift_drag_ratio', { help: 'lift over drag', above: 0 }),
+      given('bsfc_lb_per_hp_h', {
+        help: 'brake specific fuel consumption, lb/hp·h',
         above: 0,
         measure: poundPerHorsepowerHour,
       }),
-      given('start_weight', 'with fuel', { above: 0 }),
-      given('end_weight', 'without the fuel burnt', { above: 0 }),
+      given('start_weight', { help: 'with fuel', above: 0 }),
+      given('end_weight', { help: 'without the fuel burnt', above: 0 }),
     ],
     results: [{ label: 'range', measure: nauticalMiles }],
     compute: breguetRange,
@@ -65,9 +67,9 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Stall speed, kt true.',
     source: 'definition of the lift coefficient',
     arguments: [
-      given('weight_lb', 'weight, lb', { above: 0, measure: pounds }),
-      given('wing_area_ft2', 'wing area, ft²', { above: 0, measure: squareFeet }),
-      given('maximum_lift_coefficient', 'with the flaps as set', { above: 0, atMost: 5 }),
+      given('weight_lb', { help: 'weight, lb', above: 0, measure: pounds }),
+      given('wing_area_ft2', { help: 'wing area, ft²', above: 0, measure: squareFeet }),
+      given('maximum_lift_coefficient', { help: 'with the flaps as set', above: 0, atMost: 5 }),
       densityRatio,
     ],
     results: [{ label: 'stall speed', measure: knots }],
@@ -79,9 +81,9 @@ export const flightFormulas: readonly Formula[] = [
     source: 'velocity triangle',
     arguments: [
       diameter,
-      given('propeller_rpm', 'of the propeller, behind any gearbox, rpm', { atLeast: 0, measure: rpm }),
+      given('propeller_rpm', { help: 'of the propeller, behind any gearbox, rpm', atLeast: 0, measure: rpm }),
       airspeed,
-      defaulted('oat_c', 15, 'outside air temperature, °C', outsideAir),
+      defaulted('oat_c', 15, { help: 'outside air temperature, °C', ...outsideAir }),
     ],
     results: [{ label: 'tip Mach number' }],
     compute: (size, shaftSpeed, speed, temperature) =>
@@ -92,11 +94,12 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Thrust of a propeller, lbf. One efficiency does not serve all speeds: use about 0.42 standing, 0.74 at best climb, 0.85 in cruise.',
     source: 'momentum theory of the actuator disc',
     arguments: [
-      given('power_hp', 'shaft power, hp', { atLeast: 0, measure: horsepowers }),
+      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
       airspeed,
       diameter,
       densityRatio,
-      defaulted('profile_efficiency', 0.85, 'share of the ideal: profile and installation losses', {
+      defaulted('profile_efficiency', 0.85, {
+        help: 'share of the ideal: profile and installation losses',
         above: 0,
         atMost: 1,
       }),
@@ -110,8 +113,8 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Ground clearance of the propeller, in the unit of the arguments. 7 in with a nosewheel, 9 in with a tailwheel.',
     source: 'geometry; least clearance 14 CFR 23.925 before amendment 64',
     arguments: [
-      given('axis_height', 'propeller axis above the ground', { atLeast: 0 }),
-      given('diameter', 'propeller diameter', { above: 0 }),
+      given('axis_height', { help: 'propeller axis above the ground', atLeast: 0 }),
+      given('diameter', { help: 'propeller diameter', above: 0 }),
     ],
     results: [{ label: 'clearance' }],
     compute: groundClearance,
@@ -121,8 +124,8 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Rate of climb from excess thrust power, ft/min; negative is a descent.',
     source: 'energy balance',
     arguments: [
-      given('excess_thrust_power_hp', 'thrust power less drag power, hp', { measure: horsepowers }),
-      given('weight_lb', 'weight, lb', { above: 0, measure: pounds }),
+      given('excess_thrust_power_hp', { help: 'thrust power less drag power, hp', measure: horsepowers }),
+      given('weight_lb', { help: 'weight, lb', above: 0, measure: pounds }),
     ],
     results: [{ label: 'rate of climb', measure: feetPerMinute }],
     compute: (excess, weight) => excess / (weight * standardGravity),

@@ -13,13 +13,11 @@ export const systemFormulas: readonly Formula[] = [
     help: 'Weight times distance ahead of the firewall, times the load factor. Screening only.',
     source: 'statics; what lies behind the firewall does not count',
     arguments: [
-      rows(
-        'components',
-        [{ name: 'weight' }, { name: 'arm' }],
-        'rows of weight, arm aft of the datum; negative weight = removed',
-      ),
-      given('firewall_arm', 'firewall, aft of the datum'),
-      defaulted('load_factor', 1, 'n', { atLeast: 0 }),
+      rows('components', [{ name: 'weight' }, { name: 'arm' }], {
+        help: 'rows of weight, arm aft of the datum; negative weight = removed',
+      }),
+      given('firewall_arm', { help: 'firewall, aft of the datum' }),
+      defaulted('load_factor', 1, { help: 'n', atLeast: 0 }),
     ],
     results: [{ label: 'moment' }],
     compute: (components, firewallArm, loadFactor) =>
@@ -34,10 +32,10 @@ export const systemFormulas: readonly Formula[] = [
     help: 'Limit torque on the engine mount at the propeller shaft, lbf·ft. Screening only.',
     source: '14 CFR 23.361 before amendment 64; CS-VLA 361 for one cylinder and two strokes',
     arguments: [
-      given('power_hp', 'shaft power, hp', { atLeast: 0, measure: horsepowers }),
-      given('propeller_rpm', 'of the propeller, behind any gearbox, rpm', { above: 0, measure: rpm }),
-      given('cylinders', 'number of cylinders', { atLeast: 1, atMost: 24 }),
-      defaulted('strokes', 4, '4 or 2', { atLeast: 2, atMost: 4 }),
+      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
+      given('propeller_rpm', { help: 'of the propeller, behind any gearbox, rpm', above: 0, measure: rpm }),
+      given('cylinders', { help: 'number of cylinders', atLeast: 1, atMost: 24 }),
+      defaulted('strokes', 4, { help: '4 or 2', atLeast: 2, atMost: 4 }),
     ],
     results: [{ label: 'limit torque', measure: poundForceFeet }],
     compute: (power, shaftSpeed, cylinders, strokes) => {
@@ -50,16 +48,18 @@ export const systemFormulas: readonly Formula[] = [
     help: 'Time a battery keeps the essential load going after the alternator stops, min.',
     source: 'Peukert 1897; at least 30 min: 14 CFR 23.1353(h) before amendment 64',
     arguments: [
-      given('capacity_ah', 'rated capacity, A·h', { above: 0, measure: ampereHours }),
-      given('rated_hours', 'discharge time the capacity is rated for, h', {
-        above: 0,
-        measure: hours,
+      given('capacity_ah', { help: 'rated capacity, A·h', above: 0, measure: ampereHours }),
+      given('rated_hours', { help: 'discharge time the capacity is rated for, h', above: 0, measure: hours }),
+      given('load_before_shedding_a', { help: 'load until it is noticed, A', above: 0 }),
+      given('essential_load_a', { help: 'load that must go on, A', above: 0 }),
+      defaulted('minutes_to_notice', 5, {
+        help: 'until the load is shed, min',
+        atLeast: 0,
+        measure: minutes,
       }),
-      given('load_before_shedding_a', 'load until it is noticed, A', { above: 0 }),
-      given('essential_load_a', 'load that must go on, A', { above: 0 }),
-      defaulted('minutes_to_notice', 5, 'until the load is shed, min', { atLeast: 0, measure: minutes }),
-      defaulted('derating', 0.8, 'capacity left by age and cold', { above: 0, atMost: 1 }),
-      defaulted('peukert', 1.15, 'discharge exponent: 1.15 lead-acid, 1.05 lithium', {
+      defaulted('derating', 0.8, { help: 'capacity left by age and cold', above: 0, atMost: 1 }),
+      defaulted('peukert', 1.15, {
+        help: 'discharge exponent: 1.15 lead-acid, 1.05 lithium',
         atLeast: 1,
         atMost: 2,
       }),

@@ -12,18 +12,16 @@ import { gallons, percent, poundPerGallon, pounds } from './measures.ts';
 
 const definition = 'definition; FAA AC 43.13-1B, chapter 10';
 const components = (name: string, what: string) =>
-  rows(
-    name,
-    [{ name: 'weight' }, { name: 'arm' }],
-    `${what}: rows of weight, arm; any units that agree, negative weight = removed`,
-  );
+  rows(name, [{ name: 'weight' }, { name: 'arm' }], {
+    help: `${what}: rows of weight, arm; any units that agree, negative weight = removed`,
+  });
 const asItems = (list: readonly (readonly [number, number])[]) =>
   list.map(([weight, arm]) => ({ weight, arm }));
 
-const weight = given('weight', 'weight, above 0', { above: 0 });
-const cg = given('cg', 'centre of gravity, aft of the datum, in the unit of the arms');
-const emptyWeight = given('empty_weight', 'basic empty weight', { above: 0 });
-const maximumWeight = given('maximum_weight', 'maximum weight', { above: 0 });
+const weight = given('weight', { help: 'weight, above 0', above: 0 });
+const cg = given('cg', { help: 'centre of gravity, aft of the datum, in the unit of the arms' });
+const emptyWeight = given('empty_weight', { help: 'basic empty weight', above: 0 });
+const maximumWeight = given('maximum_weight', { help: 'maximum weight', above: 0 });
 
 export const weightFormulas: readonly Formula[] = [
   formula({
@@ -56,7 +54,9 @@ export const weightFormulas: readonly Formula[] = [
     help: 'Nominal weight, expected weight and half-width of a build-up whose weights are known on different bases.',
     source: 'the idea of ANSI/AIAA S-120A: predicted = basic + growth allowance',
     arguments: [
-      rows('components', [{ name: 'weight' }, { name: 'basis', text: true }], 'rows of weight, basis'),
+      rows('components', [{ name: 'weight' }, { name: 'basis', text: true }], {
+        help: 'rows of weight, basis',
+      }),
       rows(
         'allowances',
         [
@@ -65,7 +65,9 @@ export const weightFormulas: readonly Formula[] = [
           { name: 'scatter', atLeast: 0, atMost: 1 },
           { name: 'correlation', atLeast: 0, atMost: 1 },
         ],
-        'rows of basis, growth, scatter, correlation, as fractions or cells shown as per cent: 0.04 is 4 %',
+        {
+          help: 'rows of basis, growth, scatter, correlation, as fractions or cells shown as per cent: 0.04 is 4 %',
+        },
       ),
     ],
     results: [{ label: 'nominal weight' }, { label: 'expected weight' }, { label: 'half-width' }],
@@ -84,8 +86,8 @@ export const weightFormulas: readonly Formula[] = [
     arguments: [
       weight,
       cg,
-      given('weight_change', 'weight added; negative = removed'),
-      given('change_arm', 'its arm, aft of the datum'),
+      given('weight_change', { help: 'weight added; negative = removed' }),
+      given('change_arm', { help: 'its arm, aft of the datum' }),
     ],
     results: [{ label: 'CG' }],
     compute: (before, at, change, arm) =>
@@ -97,8 +99,8 @@ export const weightFormulas: readonly Formula[] = [
     source: 'definition; FAA-H-8083-1B',
     arguments: [
       cg,
-      given('mac_leading_edge', 'leading edge of the mean aerodynamic chord, aft of the datum'),
-      given('mac_length', 'length of the mean aerodynamic chord', { above: 0 }),
+      given('mac_leading_edge', { help: 'leading edge of the mean aerodynamic chord, aft of the datum' }),
+      given('mac_length', { help: 'length of the mean aerodynamic chord', above: 0 }),
     ],
     results: [{ label: '% MAC', measure: percent }],
     compute: macFraction,
@@ -110,8 +112,8 @@ export const weightFormulas: readonly Formula[] = [
     arguments: [
       weight,
       cg,
-      given('target_cg', 'where the CG should be'),
-      given('ballast_arm', 'where the ballast can sit: beyond the target'),
+      given('target_cg', { help: 'where the CG should be' }),
+      given('ballast_arm', { help: 'where the ballast can sit: beyond the target' }),
     ],
     results: [{ label: 'ballast' }],
     compute: ballastWeight,
@@ -129,10 +131,10 @@ export const weightFormulas: readonly Formula[] = [
     help: 'People and bags with all usable fuel aboard, lb; negative is a shortfall.',
     source: definition,
     arguments: [
-      given('maximum_weight', 'maximum weight, lb', { above: 0, measure: pounds }),
-      given('empty_weight', 'basic empty weight, lb', { above: 0, measure: pounds }),
-      given('usable_fuel_gal', 'usable fuel, US gal', { atLeast: 0, measure: gallons }),
-      defaulted('fuel_lb_per_gal', 6, 'fuel density, lb/US gal', { above: 0, measure: poundPerGallon }),
+      given('maximum_weight', { help: 'maximum weight, lb', above: 0, measure: pounds }),
+      given('empty_weight', { help: 'basic empty weight, lb', above: 0, measure: pounds }),
+      given('usable_fuel_gal', { help: 'usable fuel, US gal', atLeast: 0, measure: gallons }),
+      defaulted('fuel_lb_per_gal', 6, { help: 'fuel density, lb/US gal', above: 0, measure: poundPerGallon }),
     ],
     results: [{ label: 'payload', measure: pounds }],
     compute: (maximum, empty, usable, density) => payloadWithFuel(maximum, empty, usable * density),
@@ -142,9 +144,9 @@ export const weightFormulas: readonly Formula[] = [
     help: 'Weight and centre of gravity from the scales: net = reading − tare at each point.',
     source: 'FAA AC 43.13-1B, chapter 10; FAA-H-8083-1B',
     arguments: [
-      list('scale_readings', 'reading of each scale', { atLeast: 0 }),
-      list('tares', 'tare of each scale; 0 for none', { atLeast: 0 }),
-      list('arms', 'arm of each weighing point, aft of the datum'),
+      list('scale_readings', { help: 'reading of each scale', atLeast: 0 }),
+      list('tares', { help: 'tare of each scale; 0 for none', atLeast: 0 }),
+      list('arms', { help: 'arm of each weighing point, aft of the datum' }),
     ],
     results: [{ label: 'weight' }, { label: 'CG' }],
     compute: (readings, tares, arms) => {
@@ -170,8 +172,8 @@ export const weightFormulas: readonly Formula[] = [
     arguments: [
       weight,
       cg,
-      given('nose_or_tail_wheel_arm', 'nose or tail wheel, aft of the datum'),
-      given('main_wheel_arm', 'main wheels, aft of the datum'),
+      given('nose_or_tail_wheel_arm', { help: 'nose or tail wheel, aft of the datum' }),
+      given('main_wheel_arm', { help: 'main wheels, aft of the datum' }),
     ],
     results: [{ label: 'nose or tail wheel' }, { label: 'main wheels' }],
     compute: (aircraft, at, third, main) => {

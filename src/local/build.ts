@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { functionText, libraryName } from './entryText.ts';
+import { withoutHelp } from './withoutHelp.ts';
 
 const root = new URL('../../', import.meta.url);
 export const distFolder = fileURLToPath(new URL('dist/', root));
@@ -16,7 +17,8 @@ async function libraryText(): Promise<string> {
     globalName: libraryName,
     target: 'es2020',
     minify: true,
-    charset: 'ascii',
+    charset: 'utf8',
+    plugins: [withoutHelp],
     legalComments: 'none',
     write: false,
   });

@@ -14,7 +14,8 @@ import { type Mission, missionTable } from './mission.ts';
 import { type Package, packagesTable } from './packages.ts';
 import { type PowerPoint, powerPointsTable } from './powerPoints.ts';
 import { type Rates, ratesTable } from './rates.ts';
-import { readAcross, readAttributes, readRows } from './readTable.ts';
+import { readAcross, readAttributes } from './readAttributes.ts';
+import { readRows } from './readRows.ts';
 import { type Station, stationsTable } from './stations.ts';
 import { type Tank, tanksTable } from './tanks.ts';
 

@@ -1,7 +1,7 @@
-import type { Cell, Grid } from './cell.ts';
+import type { Grid } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import { type Field, quantity, text } from './field.ts';
-import { readRows } from './readTable.ts';
+import { readRows } from './readRows.ts';
 import type { Station } from './stations.ts';
 import type { Table } from './table.ts';
 import type { Tank } from './tanks.ts';
@@ -61,21 +61,11 @@ export function readLoadings(
       tanks: amounts('tank', tanks),
     };
     for (const tank of tanks) {
-      const fuel = loading.tanks.get(tank.name) ?? 0;
-      if (fuel > tank.usable * (1 + 1e-9)) {
+      if ((loading.tanks.get(tank.name) ?? 0) > tank.usable * (1 + 1e-9)) {
         const place = { row: record.row, rowName: loading.name, column: tank.name };
-        log.fault(
-          table.name,
-          place,
-          grid?.[record.row - 1]?.[columnOf(grid, tank.name)],
-          'no more than the tank holds usable',
-        );
+        log.fault(table.name, place, 'more fuel', 'no more than the tank holds usable');
       }
     }
     return loading;
   });
-}
-
-function columnOf(grid: Grid, name: string): number {
-  return (grid[0] as readonly Cell[]).findIndex((cell) => String(cell).trim() === name);
 }

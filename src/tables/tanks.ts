@@ -16,11 +16,8 @@ const fields = {
     help: '1 is burnt first; tanks of the same number together',
   }),
   fits: names('fits', { help: 'packages it can be had with, separated by commas; all where empty' }),
-  standard: flag('standard', {
-    fallback: { value: false, source: '' },
-    help: 'part of the kit',
-  }),
-  fitted: flag('fitted', { fallback: { value: false, source: '' }, help: 'chosen' }),
+  standard: flag('standard', { help: 'part of the kit; a tank marked neither standard nor fitted is' }),
+  fitted: flag('fitted', { help: 'chosen' }),
   weight: quantity('mass', 'tank weight', {
     atLeast: 0,
     fallback: { value: 0, source: '' },

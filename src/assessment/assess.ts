@@ -1,0 +1,97 @@
+import type { Catalogue } from '../tables/catalogue.ts';
+import type { Package } from '../tables/packages.ts';
+import { type Balance, balanceOf } from './balance.ts';
+import { type Configuration, configure } from './configuration.ts';
+import { type Context, contextOf } from './context.ts';
+import { defaultFindings } from './defaults.ts';
+import { type Electrical, electricalOf } from './electrical.ts';
+import { type BareAirframe, bareAirframe, type EmptyAircraft, emptyAircraft } from './emptyAircraft.ts';
+import { type Engine, engineOf } from './engine.ts';
+import type { Finding } from './finding.ts';
+import { type FuelUse, fuelUseOf } from './fuelUse.ts';
+import { aheadOfFirewall, type Installation, installationOf } from './installation.ts';
+import { type Payload, payloadOf } from './payload.ts';
+import { type Powerplant, powerplantOf } from './powerplant.ts';
+import { type Price, priceOf } from './price.ts';
+
+/** Everything known of the airframe with one package. */
+export interface Assessment {
+  readonly package: Package;
+  readonly configuration: Configuration;
+  readonly powerplant: Powerplant;
+  readonly empty: EmptyAircraft;
+  readonly balance: Balance;
+  readonly payload: Payload;
+  readonly engine: Engine;
+  readonly fuel: FuelUse;
+  readonly installation: Installation;
+  readonly electrical: Electrical;
+  readonly price: Price;
+  readonly findings: readonly Finding[];
+}
+
+/** All packages on one airframe. */
+export interface Comparison {
+  readonly context: Context;
+  readonly bareAirframe: BareAirframe;
+  /** in the order of the packages table */
+  readonly assessments: readonly Assessment[];
+  readonly baseline: Assessment;
+  /** of the tables and of every package */
+  readonly findings: readonly Finding[];
+}
+
+function assess(context: Context, bare: BareAirframe, baselineMoment: number, engine: Package): Assessment {
+  const configuration = configure(context.catalogue, engine);
+  const powerplant = powerplantOf(context, engine);
+  const empty = emptyAircraft(context, bare, engine, powerplant, configuration);
+  const balance = balanceOf(context, engine, empty, configuration);
+  const payload = payloadOf(context, engine, empty, configuration);
+  const curves = engineOf(context, engine);
+  const fuel = fuelUseOf(context, engine, curves, payload);
+  const installation = installationOf(context, engine, curves, powerplant, empty, baselineMoment);
+  const electrical = electricalOf(context, engine, configuration);
+  const price = priceOf(context, engine, configuration);
+  const parts = [configuration, powerplant, balance, payload, curves, fuel, installation, electrical, price];
+  return {
+    package: engine,
+    configuration,
+    powerplant,
+    empty,
+    balance,
+    payload,
+    engine: curves,
+    fuel,
+    installation,
+    electrical,
+    price,
+    findings: parts.flatMap(({ findings }) => findings),
+  };
+}
+
+/** The same finding about all packages is one finding. */
+function distinct(findings: readonly Finding[]): Finding[] {
+  const seen = new Set<string>();
+  return findings.filter((finding) => {
+    const key = `${finding.package}|${finding.subject}|${finding.text}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/** Assesses every package of a catalogue once, against its baseline. */
+export function compare(catalogue: Catalogue): Comparison {
+  const context = contextOf(catalogue);
+  const bare = bareAirframe(context);
+  const baselineMoment = aheadOfFirewall(context, powerplantOf(context, context.baseline)).moment;
+  const assessments = catalogue.packages.map((engine) => assess(context, bare, baselineMoment, engine));
+  const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
+  return {
+    context,
+    bareAirframe: bare,
+    assessments,
+    baseline,
+    findings: distinct([...assessments.flatMap(({ findings }) => findings), ...defaultFindings(context)]),
+  };
+}

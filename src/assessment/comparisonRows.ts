@@ -1,0 +1,140 @@
+import { macFraction } from '../engineering/mac.ts';
+import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
+import type { Assessment, Comparison } from './assess.ts';
+import type { Shown } from './display.ts';
+import { gravityCount } from './finding.ts';
+import type { FuelAtSetting } from './fuelUse.ts';
+
+/** One line of the comparison: what it is called, how it is shown, and where the value comes from. */
+export interface ComparisonRow {
+  readonly label: string;
+  readonly shown: Shown | undefined;
+  readonly value: (assessment: Assessment, comparison: Comparison) => number | string | undefined;
+  /** true where the difference from the baseline means something */
+  readonly differs: boolean;
+}
+
+export interface ComparisonGroup {
+  readonly title: string;
+  readonly rows: (comparison: Comparison) => readonly ComparisonRow[];
+}
+
+const number = (
+  label: string,
+  shown: Shown,
+  value: (assessment: Assessment, comparison: Comparison) => number | undefined,
+  differs = false,
+): ComparisonRow => ({ label, shown, value, differs });
+const words = (label: string, value: ComparisonRow['value']): ComparisonRow => ({
+  label,
+  shown: undefined,
+  value,
+  differs: false,
+});
+const group = (title: string, rows: readonly ComparisonRow[]): ComparisonGroup => ({
+  title,
+  rows: () => rows,
+});
+
+const arm = (mass: MassTotal) => (mass.weight === 0 ? undefined : centreOfGravity(mass));
+const yesNo = (flag: boolean | undefined) => (flag === undefined ? 'not stated' : flag ? 'yes' : 'no');
+
+function atSetting({ setting, mixture }: FuelAtSetting, index: number): ComparisonRow[] {
+  const label = `${Math.round(setting * 100)} %${setting === 1 ? ' (MCP)' : ''} ${mixture}`;
+  return [
+    number(`fuel flow, ${label}`, 'fuelFlow', ({ fuel }) => fuel.settings[index]?.flow),
+    number(`endurance, ${label}`, 'hours', ({ fuel }) => fuel.settings[index]?.endurance),
+  ];
+}
+
+/** What the comparison shows, in the order in which a buyer asks. */
+export const comparisonGroups: readonly ComparisonGroup[] = [
+  group('Verdict', [words('findings', ({ findings }) => gravityCount(findings))]),
+  group('Price and delivery', [
+    number('total, without tax', 'money', ({ price }) => price.total, true),
+    number('  airframe kit', 'money', ({ price }) => price.kit),
+    number('  powerplant', 'money', ({ price }) => price.powerplant),
+    number('  options ticked', 'money', ({ price }) => price.options),
+    number('tax', 'money', ({ price }) => price.tax),
+    number('still to buy by the builder', 'money', ({ price }) => price.builder),
+    number('lead time', 'weeks', ({ price }) => price.leadTime),
+    number('build time', 'wholeHours', ({ price }) => price.buildTime),
+  ]),
+  group('Weight', [
+    number('powerplant, dry', 'weight', ({ powerplant }) => powerplant.dry.weight),
+    number('powerplant, installed', 'weight', ({ powerplant }) => powerplant.installed.weight, true),
+    number('  its CG, aft of datum', 'arm', ({ powerplant }) => arm(powerplant.installed)),
+    number('empty weight, nominal', 'weight', ({ empty }) => empty.mass.nominal.weight, true),
+    number('empty weight, expected', 'weight', ({ empty }) => empty.mass.expected.weight),
+    number('  known to ±', 'weight', ({ empty }) => empty.mass.weightHalfWidth),
+  ]),
+  group('Centre of gravity', [
+    number('empty CG, aft of datum', 'arm', ({ empty }) => empty.cg, true),
+    number('  known to ±', 'arm', ({ empty }) => empty.expectedCg.halfWidth),
+    number('empty CG, % MAC', 'percent', ({ empty }, { context }) => {
+      const { macLeadingEdge, macLength } = context.catalogue.airframe;
+      return macLeadingEdge === undefined || macLength === undefined
+        ? undefined
+        : macFraction(empty.cg, macLeadingEdge, macLength);
+    }),
+    number('least forward margin', 'arm', ({ balance }) => balance.margins?.forward.margin),
+    number('least aft margin', 'arm', ({ balance }) => balance.margins?.aft.margin),
+  ]),
+  group('Payload', [
+    number('useful load, nominal', 'payload', ({ payload }) => payload.usefulLoad.nominal),
+    number('fuel, full tanks', 'fuel', ({ payload }) => payload.fuelVolume),
+    number('payload, full fuel, nominal', 'payload', ({ payload }) => payload.fullFuel.nominal, true),
+    number('payload, full fuel, expected', 'payload', ({ payload }) => payload.fullFuel.expected),
+    number('payload to be counted on', 'payload', ({ payload }) => payload.fullFuel.countedOn, true),
+  ]),
+  group('Power', [
+    number('takeoff power', 'power', ({ engine }) => engine.rated.takeoff),
+    words('  for', ({ package: { takeoffMinutes } }, { context: { display } }) =>
+      takeoffMinutes === undefined ? 'unlimited' : display.text('minutes', takeoffMinutes),
+    ),
+    number('maximum continuous power', 'power', ({ engine }) => engine.rated.continuous),
+    number('propeller rpm, takeoff', 'rpm', ({ engine }) => engine.shaftSpeed.takeoff),
+  ]),
+  {
+    title: 'Fuel and endurance, reserve kept',
+    rows: ({ baseline }) => [
+      number('fuel flow, takeoff', 'fuelFlow', ({ fuel }) => fuel.takeoffFlow),
+      ...baseline.fuel.settings.flatMap(atSetting),
+    ],
+  },
+  group('Installation', [
+    number('weight ahead of firewall', 'weight', ({ installation }) => installation.firewallWeight),
+    number('moment ahead of firewall', 'moment', ({ installation }) => installation.firewallMoment, true),
+    number(
+      'mount torque, takeoff, limit',
+      'torque',
+      ({ installation }) => installation.torque[0].limitTorque,
+    ),
+    number('mount torque, MCP, limit', 'torque', ({ installation }) => installation.torque[1].limitTorque),
+    number('side load on mount', 'ratio', ({ installation }) => installation.sideLoadFactor),
+    number('gyroscopic couple', 'torque', ({ installation }) => installation.gyroscopicCouple),
+    number('propeller clearance', 'arm', ({ installation }) => installation.clearance),
+    number('propeller tip Mach', 'ratio', ({ installation }) => installation.tipMach),
+    words('propeller proven on engine', ({ package: { pairProven } }) => yesNo(pairProven)),
+    number('nose or tail wheel, empty', 'weight', ({ installation }) => installation.wheels?.noseOrTail),
+    number('fuel flow to demonstrate', 'fuelFlow', ({ fuel }) => fuel.flowToDemonstrate),
+    number('alternator surplus, cruise', 'current', ({ electrical }) => electrical.surplusCruise),
+    number('battery alone', 'minutes', ({ electrical }) => electrical.batteryTime),
+  ]),
+  {
+    title: 'Named loadings: least CG margin from takeoff to zero fuel',
+    rows: ({ baseline }) =>
+      baseline.balance.loadings.map(({ name }, index) =>
+        words(name, ({ balance }, { context: { display } }) => {
+          const check = balance.loadings[index];
+          if (check === undefined) return undefined;
+          const verdict = check.passes ? 'pass' : 'FAIL';
+          if (check.weightMargin < 0)
+            return `${verdict} ${display.text('payload', -check.weightMargin)} over`;
+          return check.worst === undefined
+            ? verdict
+            : `${verdict} ${display.text('arm', check.worst.margin)}`;
+        }),
+      ),
+  },
+];
