@@ -2,7 +2,7 @@ import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
 import type { Assessment, Comparison } from './assess.ts';
 import type { Shown } from './display.ts';
-import { gravityCount } from './finding.ts';
+import { countOf } from './finding.ts';
 import type { FuelAtSetting } from './fuelUse.ts';
 
 /** One line of the comparison: what it is called, how it is shown, and where the value comes from. */
@@ -25,9 +25,9 @@ const number = (
   value: (assessment: Assessment, comparison: Comparison) => number | undefined,
   differs = false,
 ): ComparisonRow => ({ label, shown, value, differs });
-const words = (label: string, value: ComparisonRow['value']): ComparisonRow => ({
+const words = (label: string, value: ComparisonRow['value'], shown?: Shown): ComparisonRow => ({
   label,
-  shown: undefined,
+  shown,
   value,
   differs: false,
 });
@@ -40,7 +40,7 @@ const arm = (mass: MassTotal) => (mass.weight === 0 ? undefined : centreOfGravit
 const yesNo = (flag: boolean | undefined) => (flag === undefined ? 'not stated' : flag ? 'yes' : 'no');
 
 function atSetting({ setting, mixture }: FuelAtSetting, index: number): ComparisonRow[] {
-  const label = `${Math.round(setting * 100)} %${setting === 1 ? ' (MCP)' : ''} ${mixture}`;
+  const label = `${setting === 1 ? 'MCP' : `${Math.round(setting * 100)} %`} ${mixture}`;
   return [
     number(`fuel flow, ${label}`, 'fuelFlow', ({ fuel }) => fuel.settings[index]?.flow),
     number(`endurance, ${label}`, 'hours', ({ fuel }) => fuel.settings[index]?.endurance),
@@ -49,7 +49,10 @@ function atSetting({ setting, mixture }: FuelAtSetting, index: number): Comparis
 
 /** What the comparison shows, in the order in which a buyer asks. */
 export const comparisonGroups: readonly ComparisonGroup[] = [
-  group('Verdict', [words('findings', ({ findings }) => gravityCount(findings))]),
+  group('Findings', [
+    number('outside a limit (stop)', 'count', ({ findings }) => countOf(findings, 'stop')),
+    number('doubtful or missing (check)', 'count', ({ findings }) => countOf(findings, 'check')),
+  ]),
   group('Price and delivery', [
     number('total, without tax', 'money', ({ price }) => price.total, true),
     number('  airframe kit', 'money', ({ price }) => price.kit),
@@ -83,8 +86,8 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
   group('Payload', [
     number('useful load, nominal', 'payload', ({ payload }) => payload.usefulLoad.nominal),
     number('fuel, full tanks', 'fuel', ({ payload }) => payload.fuelVolume),
-    number('payload, full fuel, nominal', 'payload', ({ payload }) => payload.fullFuel.nominal, true),
-    number('payload, full fuel, expected', 'payload', ({ payload }) => payload.fullFuel.expected),
+    number('payload, full fuel', 'payload', ({ payload }) => payload.fullFuel.nominal, true),
+    number('payload, expected', 'payload', ({ payload }) => payload.fullFuel.expected),
     number('payload to be counted on', 'payload', ({ payload }) => payload.fullFuel.countedOn, true),
   ]),
   group('Power', [
@@ -110,7 +113,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
       'torque',
       ({ installation }) => installation.torque[0].limitTorque,
     ),
-    number('mount torque, MCP, limit', 'torque', ({ installation }) => installation.torque[1].limitTorque),
+    number('limit torque, MCP', 'torque', ({ installation }) => installation.torque[1].limitTorque),
     number('side load on mount', 'ratio', ({ installation }) => installation.sideLoadFactor),
     number('gyroscopic couple', 'torque', ({ installation }) => installation.gyroscopicCouple),
     number('propeller clearance', 'arm', ({ installation }) => installation.clearance),

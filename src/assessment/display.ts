@@ -93,6 +93,8 @@ export interface Display {
   readonly unit: (shown: Shown) => string;
   /** the number in that unit, rounded to its step */
   readonly cell: (shown: Shown, value: number | undefined) => Cell;
+  /** the number in words, without its unit */
+  readonly number: (shown: Shown, value: number) => string;
   /** number and unit in words, for findings */
   readonly text: (shown: Shown, value: number) => string;
 }
@@ -139,6 +141,10 @@ export function displayIn(units: UnitChoices, currency: string): Display {
       convert: (value: number) => fromSi(presentation.kind, value, unit),
     };
   };
+  const numberOf = (shown: Shown, value: number) => {
+    const { step, convert } = scale(shown);
+    return numberText(roundedTo(convert(value), step), step);
+  };
   return {
     units,
     unit: (shown) => scale(shown).unit,
@@ -147,10 +153,7 @@ export function displayIn(units: UnitChoices, currency: string): Display {
       const { step, convert } = scale(shown);
       return roundedTo(convert(value), step);
     },
-    text: (shown, value) => {
-      const { unit, step, convert } = scale(shown);
-      const number = numberText(roundedTo(convert(value), step), step);
-      return unit === '' ? number : `${number} ${unit}`;
-    },
+    number: numberOf,
+    text: (shown, value) => `${numberOf(shown, value)} ${scale(shown).unit}`.trimEnd(),
   };
 }

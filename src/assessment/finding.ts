@@ -34,13 +34,9 @@ export function byGravity(findings: readonly Finding[]): Finding[] {
   return gravities.flatMap((gravity) => findings.filter((finding) => finding.gravity === gravity));
 }
 
-/** How many of each gravity, in words: `2 stop, 1 check`. */
-export function gravityCount(findings: readonly Finding[]): string {
-  const counts = gravities
-    .map((gravity) => ({ gravity, count: findings.filter((finding) => finding.gravity === gravity).length }))
-    .filter(({ count }) => count > 0)
-    .map(({ gravity, count }) => `${count} ${gravity}`);
-  return counts.length > 0 ? counts.join(', ') : 'none';
+/** How many findings of one gravity there are. */
+export function countOf(findings: readonly Finding[], gravity: Gravity): number {
+  return findings.filter((finding) => finding.gravity === gravity).length;
 }
 
 /** All findings as a block: gravity, package, subject, number, limit, unit, words, source. */

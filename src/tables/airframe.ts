@@ -81,7 +81,7 @@ const fields = {
     help: 'maximum structural cruising speed, calibrated',
   }),
   neverExceedSpeed: quantity('speed', 'VNE', { above: 0, help: 'never-exceed speed' }),
-  neverExceedKind: choice('VNE is', ['calibrated', 'true'], {
+  neverExceedKind: choice('VNE is', ['calibrated airspeed', 'true airspeed'], {
     help: 'whether VNE is a calibrated or a true airspeed (flutter limits are often true)',
   }),
   limitLoadFactor: ratio('limit load factor', {

@@ -45,7 +45,7 @@ const fields = {
   gearRatio: ratio('gear ratio', {
     atLeast: 1,
     atMost: 5,
-    fallback: { value: 1, source: '' },
+    fallback: { value: 1, source: 'taken as direct drive' },
     help: 'engine rpm over propeller rpm; 1 for direct drive',
   }),
   criticalAltitude: quantity('height', 'critical altitude', {
