@@ -49,7 +49,16 @@ function assess(context: Context, bare: BareAirframe, baselineMoment: number, en
   const payload = payloadOf(context, engine, empty, configuration);
   const curves = engineOf(context, engine);
   const fuel = fuelUseOf(context, engine, curves, payload);
-  const installation = installationOf(context, engine, curves, powerplant, empty, baselineMoment);
+  const installation = installationOf(
+    context,
+    engine,
+    curves,
+    powerplant,
+    configuration,
+    empty,
+    balance,
+    baselineMoment,
+  );
   const electrical = electricalOf(context, engine, configuration);
   const price = priceOf(context, engine, configuration);
   const parts = [configuration, powerplant, balance, payload, curves, fuel, installation, electrical, price];
@@ -84,7 +93,11 @@ function distinct(findings: readonly Finding[]): Finding[] {
 export function compare(catalogue: Catalogue): Comparison {
   const context = contextOf(catalogue);
   const bare = bareAirframe(context);
-  const baselineMoment = aheadOfFirewall(context, powerplantOf(context, context.baseline)).moment;
+  const baselineMoment = aheadOfFirewall(
+    context,
+    powerplantOf(context, context.baseline),
+    configure(catalogue, context.baseline),
+  ).moment;
   const assessments = catalogue.packages.map((engine) => assess(context, bare, baselineMoment, engine));
   const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
   return {

@@ -128,16 +128,15 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     title: 'Named loadings: least CG margin from takeoff to zero fuel',
     rows: ({ baseline }) =>
       baseline.balance.loadings.map(({ name }, index) =>
-        words(name, ({ balance }, { context: { display } }) => {
-          const check = balance.loadings[index];
-          if (check === undefined) return undefined;
-          const verdict = check.passes ? 'pass' : 'FAIL';
-          if (check.weightMargin < 0)
-            return `${verdict} ${display.text('payload', -check.weightMargin)} over`;
-          return check.worst === undefined
-            ? verdict
-            : `${verdict} ${display.text('arm', check.worst.margin)}`;
-        }),
+        words(
+          name,
+          ({ balance }, { context: { display } }) => {
+            const check = balance.loadings[index];
+            if (check?.worst === undefined) return 'FAIL weight';
+            return `${check.passes ? 'pass' : 'FAIL'} ${display.number('arm', check.worst.margin)}`;
+          },
+          'arm',
+        ),
       ),
   },
 ];

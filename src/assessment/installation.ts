@@ -12,6 +12,8 @@ import { groundClearance, helicalTipMach, requiredGroundClearance } from '../eng
 import { noseOverAngle, tipBackAngle, type WheelLoads, wheelLoads } from '../engineering/wheelLoad.ts';
 import type { Package } from '../tables/packages.ts';
 import { standardGravity } from '../units.ts';
+import type { Balance } from './balance.ts';
+import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { EmptyAircraft } from './emptyAircraft.ts';
 import type { Engine } from './engine.ts';
@@ -33,6 +35,8 @@ export interface Installation {
   readonly clearance: number | undefined;
   /** empty */
   readonly wheels: WheelLoads | undefined;
+  /** greatest load of the nose or tail wheel over every allowed loading */
+  readonly greatestWheelLoad: number | undefined;
   /** tail-down tilt to fall on the tail, or nose-over angle of a tailwheel aircraft [rad] */
   readonly tipAngle: number | undefined;
   readonly findings: readonly Finding[];
@@ -174,10 +178,23 @@ function propellerFindings(
   return findings;
 }
 
+/** Wheel loads are linear in weight and moment, so the greatest stands at a vertex of the loading polygon. */
+function greatestWheelLoad(context: Context, { polygon }: Balance): number | undefined {
+  const { mainWheelArm, auxiliaryWheelArm } = context.catalogue.airframe;
+  if (polygon === undefined || mainWheelArm === undefined || auxiliaryWheelArm === undefined)
+    return undefined;
+  return Math.max(
+    ...[...polygon.forward, ...polygon.aft].map(
+      ({ weight, cg }) => wheelLoads(weight, cg, auxiliaryWheelArm, mainWheelArm).noseOrTail,
+    ),
+  );
+}
+
 function wheelFindings(
   context: Context,
   engine: Package,
   wheels: WheelLoads | undefined,
+  greatest: number | undefined,
   tipAngle: number | undefined,
 ): Finding[] {
   const { airframe } = context.catalogue;
@@ -194,6 +211,18 @@ function wheelFindings(
       limit,
       source: 'airframe table',
       text: `more than the ${wheel} may carry`,
+    });
+  }
+  if (limit !== undefined && greatest !== undefined && greatest > limit * (1 + 1e-9)) {
+    findings.push({
+      gravity: 'check',
+      package: engine.name,
+      subject: `${wheel} load, worst loading`,
+      shown: 'weight',
+      value: greatest,
+      limit,
+      source: 'airframe table',
+      text: `an allowed loading puts more on the ${wheel} than it may carry: ask the designer whether the limit is for the empty or the loaded aircraft`,
     });
   }
   if (wheels !== undefined && wheels.noseOrTail < 0) {
@@ -220,10 +249,14 @@ function wheelFindings(
   return findings;
 }
 
-/** Weight and moment of what lies ahead of the firewall. */
-export function aheadOfFirewall(context: Context, { items }: Powerplant): { weight: number; moment: number } {
+/** Weight and moment of what lies ahead of the firewall: powerplant, and options that sit there or are taken from there. */
+export function aheadOfFirewall(
+  context: Context,
+  { items }: Powerplant,
+  { equipment }: Configuration,
+): { weight: number; moment: number } {
   const { firewallArm } = context.catalogue.airframe;
-  const ahead = items.filter(({ arm }) => arm < firewallArm);
+  const ahead = [...items, ...equipment].filter(({ arm }) => arm < firewallArm);
   const masses = ahead.map(({ weight, arm }) => ({ mass: weight, arm }));
   return {
     weight: ahead.reduce((sum, { weight }) => sum + weight, 0),
@@ -236,19 +269,22 @@ export function installationOf(
   engine: Package,
   curves: Engine,
   powerplant: Powerplant,
+  configuration: Configuration,
   empty: EmptyAircraft,
+  balance: Balance,
   baselineMoment: number,
 ): Installation {
   const { airframe } = context.catalogue;
   const { shaftSpeed, rated } = curves;
   const strokes = engine.cycle === 'two-stroke' ? 2 : 4;
-  const ahead = aheadOfFirewall(context, powerplant);
+  const ahead = aheadOfFirewall(context, powerplant, configuration);
   const { mainWheelArm, auxiliaryWheelArm, cgHeight } = airframe;
   const { weight } = empty.mass.nominal;
   const wheels =
     mainWheelArm !== undefined && auxiliaryWheelArm !== undefined
       ? wheelLoads(weight, empty.cg, auxiliaryWheelArm, mainWheelArm)
       : undefined;
+  const greatest = greatestWheelLoad(context, balance);
   const angle = airframe.gear === 'nosewheel' ? tipBackAngle : noseOverAngle;
   const tipAngle =
     mainWheelArm !== undefined && cgHeight !== undefined
@@ -285,11 +321,12 @@ export function installationOf(
     tipMach,
     clearance,
     wheels,
+    greatestWheelLoad: greatest,
     tipAngle,
     findings: [
       ...firewallFindings(context, engine, ahead, { moment: baselineMoment }),
       ...propellerFindings(context, engine, tipMach, clearance),
-      ...wheelFindings(context, engine, wheels, tipAngle),
+      ...wheelFindings(context, engine, wheels, greatest, tipAngle),
     ],
   };
 }

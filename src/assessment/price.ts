@@ -43,6 +43,9 @@ function priceFindings(
     source,
     text,
   });
+  const undated = components.filter(
+    (each) => priced(each) && each.suppliedBy === 'kit' && each.weight > 0 && each.leadTime === undefined,
+  );
   const unpricedComponents = components.filter((each) => priced(each) && each.price === undefined);
   const unpricedOptions = configuration.equipment.filter(
     ({ standard, price }) => !standard && price === undefined,
@@ -53,6 +56,11 @@ function priceFindings(
       ...finding('kit price', 'not given: the total is without the airframe', 'airframe table'),
       package: '',
     });
+  }
+  if (undated.length > 0) {
+    const names = undated.map(({ name }) => name).join(', ');
+    const text = `no lead time for ${names}: delivery may take longer than shown`;
+    findings.push({ ...finding('lead time', text, 'components table'), gravity: 'note' });
   }
   if (unpricedComponents.length > 0) {
     const names = unpricedComponents.map(({ name }) => name).join(', ');
