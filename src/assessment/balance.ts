@@ -1,33 +1,13 @@
 import { type Envelope, envelopeFrom, heaviest } from '../engineering/envelope.ts';
-import {
-  type Loading as LoadedAircraft,
-  type Station as LoadStation,
-  loadedWith,
-} from '../engineering/loading.ts';
-import { type LoadingPolygon, loadingPolygon, type StationGroup } from '../engineering/loadingPolygon.ts';
-import type { MassTotal } from '../engineering/massItem.ts';
-import { type CriticalLoading, type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
-import type { Loading } from '../tables/loadings.ts';
+import { type LoadingPolygon, loadingPolygon } from '../engineering/loadingPolygon.ts';
+import { type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
 import type { Package } from '../tables/packages.ts';
-import type { Station } from '../tables/stations.ts';
 import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { EmptyAircraft } from './emptyAircraft.ts';
 import type { Finding } from './finding.ts';
-
-/** A named loading from takeoff to the last drop, against the envelope and the weights. */
-export interface LoadingCheck {
-  readonly name: string;
-  readonly takeoff: LoadedAircraft;
-  readonly zeroFuel: LoadedAircraft;
-  /** least margin on the way from takeoff to zero fuel; undefined when the loading is beyond the envelope */
-  readonly worst: CriticalLoading | undefined;
-  /** what the maximum weights leave; negative is too much */
-  readonly weightMargin: number;
-  /** stations loaded beyond what they hold */
-  readonly overloaded: readonly string[];
-  readonly passes: boolean;
-}
+import { checkLoading, envelopeSource, type LoadingCheck, loadingFindings } from './loadingCheck.ts';
+import { seatStations, stationGroups, tankStations } from './loadStations.ts';
 
 /** Every loading at once, and the named ones. */
 export interface Balance {
@@ -39,114 +19,6 @@ export interface Balance {
   readonly findings: readonly Finding[];
 }
 
-const loadStation = ({ name, arm, minimum, maximum }: Station): LoadStation => ({
-  name,
-  arm,
-  minimum,
-  maximum,
-});
-
-function stationGroups(stations: readonly Station[]): StationGroup[] {
-  const groups = new Map<string, { name: string; stations: string[]; maximum: number }>();
-  for (const { name, group, groupMaximum } of stations) {
-    if (group === undefined || groupMaximum === undefined) continue;
-    const entry = groups.get(group) ?? { name: group, stations: [], maximum: groupMaximum };
-    entry.stations.push(name);
-    groups.set(group, entry);
-  }
-  return [...groups.values()];
-}
-
-/** The tanks as stations: fuel weight between none and full. */
-function tankStations(engine: Package, configuration: Configuration): LoadStation[] {
-  return configuration.tanks.map(({ name, arm, usable }) => ({
-    name,
-    arm,
-    minimum: 0,
-    maximum: usable * engine.fuelDensity,
-  }));
-}
-
-/** The states of a flight from empty tanks to takeoff, each tank of the burn order emptied in turn. */
-function burnPath(
-  empty: MassTotal,
-  stations: readonly LoadStation[],
-  loads: readonly number[],
-  configuration: Configuration,
-): LoadedAircraft[] {
-  const firstTank = stations.length - configuration.tanks.length;
-  const orders = [...new Set(configuration.tanks.map(({ burnOrder }) => burnOrder))].sort((a, b) => a - b);
-  const states = [loadedWith(empty, stations, loads)];
-  let left = loads;
-  for (const order of orders) {
-    left = left.map((load, index) =>
-      configuration.tanks[index - firstTank]?.burnOrder === order ? 0 : load,
-    );
-    states.push(loadedWith(empty, stations, left));
-  }
-  const lightestFirst = states.reverse();
-  return lightestFirst.filter(
-    (state, index) => index === 0 || state.weight > (lightestFirst[index - 1]?.weight ?? 0),
-  );
-}
-
-function checkLoading(
-  context: Context,
-  envelope: Envelope,
-  empty: MassTotal,
-  stations: readonly LoadStation[],
-  loading: Loading,
-  engine: Package,
-  configuration: Configuration,
-): LoadingCheck {
-  const { airframe } = context.catalogue;
-  const loads = stations.map(({ name }, index) =>
-    index < context.catalogue.stations.length
-      ? (loading.stations.get(name) ?? 0)
-      : (loading.tanks.get(name) ?? 0) * engine.fuelDensity,
-  );
-  const path = burnPath(empty, stations, loads, configuration);
-  const zeroFuel = path[0] as LoadedAircraft;
-  const takeoff = path[path.length - 1] as LoadedAircraft;
-  const withinEnvelope = takeoff.weight <= heaviest(envelope) * (1 + 1e-9);
-  const worst = withinEnvelope
-    ? worstMargins({ stations, forward: path, aft: path }, envelope).worst
-    : undefined;
-  const weightMargin = Math.min(
-    airframe.maximumTakeoffWeight - takeoff.weight,
-    (airframe.maximumZeroFuelWeight ?? Number.POSITIVE_INFINITY) - zeroFuel.weight,
-  );
-  const overloaded = stations
-    .filter(({ maximum }, index) => (loads[index] as number) > maximum * (1 + 1e-9))
-    .map(({ name }) => name);
-  const groupsOver = stationGroups(context.catalogue.stations)
-    .filter(({ stations: members, maximum }) => {
-      const load = members.reduce((sum, name) => sum + (loading.stations.get(name) ?? 0), 0);
-      return load > maximum * (1 + 1e-9);
-    })
-    .map(({ name }) => name);
-  return {
-    name: loading.name,
-    takeoff,
-    zeroFuel,
-    worst,
-    weightMargin,
-    overloaded: [...overloaded, ...groupsOver],
-    passes:
-      worst !== undefined &&
-      worst.margin >= -1e-9 &&
-      weightMargin >= -1e-6 &&
-      overloaded.length + groupsOver.length === 0,
-  };
-}
-
-function envelopeLimitSource(context: Context): string {
-  const bases = [
-    ...new Set(context.catalogue.envelope.map(({ basis }) => basis).filter((basis) => basis !== undefined)),
-  ];
-  return bases.length > 0 ? `envelope: ${bases.join(', ')}` : 'envelope table';
-}
-
 function marginFindings(
   context: Context,
   engine: Package,
@@ -154,7 +26,7 @@ function marginFindings(
   margins: WorstMargins,
 ): Finding[] {
   const { display } = context;
-  const source = envelopeLimitSource(context);
+  const source = envelopeSource(context);
   return [margins.forward, margins.aft].flatMap((critical): Finding[] => {
     const { side, margin, limit, cg, weight, cause } = critical;
     const base = {
@@ -179,42 +51,6 @@ function marginFindings(
   });
 }
 
-function loadingFindings(context: Context, engine: Package, checks: readonly LoadingCheck[]): Finding[] {
-  const { display } = context;
-  return checks
-    .filter(({ passes }) => !passes)
-    .map((check): Finding => {
-      const { name, takeoff, worst, weightMargin, overloaded } = check;
-      const base = { gravity: 'stop', package: engine.name, subject: name } as const;
-      if (overloaded.length > 0) {
-        return { ...base, source: 'stations table', text: `more than ${overloaded.join(' and ')} may hold` };
-      }
-      if (weightMargin < 0 || worst === undefined) {
-        return {
-          ...base,
-          shown: 'weight',
-          value: takeoff.weight,
-          limit: context.catalogue.airframe.maximumTakeoffWeight,
-          source: 'airframe table',
-          text: `${display.text('weight', Math.max(0, -weightMargin))} over the maximum weight`,
-        };
-      }
-      const { side, margin, cg, limit, weight } = worst;
-      const state =
-        weight < takeoff.weight - 1e-6
-          ? `with fuel burnt down to ${display.text('weight', weight)}`
-          : 'at takeoff';
-      return {
-        ...base,
-        shown: 'arm',
-        value: cg,
-        limit,
-        source: envelopeLimitSource(context),
-        text: `${display.text('arm', -margin)} ${side === 'aft' ? 'aft of the aft' : 'ahead of the forward'} CG limit ${state}`,
-      };
-    });
-}
-
 export function balanceOf(
   context: Context,
   engine: Package,
@@ -224,8 +60,8 @@ export function balanceOf(
   const { airframe, stations, envelope: points, loadings } = context.catalogue;
   const envelope = envelopeFrom(points);
   const { nominal } = empty.mass;
-  const seats = stations.map(loadStation);
-  const tanks = tankStations(engine, configuration);
+  const seats = seatStations(stations);
+  const tanks = tankStations(engine, configuration.tanks);
   const least = seats.reduce((weight, { minimum }) => weight + minimum, nominal.weight);
   const maximumWeight = Math.min(airframe.maximumTakeoffWeight, heaviest(envelope));
   const possible = least <= Math.min(maximumWeight, airframe.maximumZeroFuelWeight ?? maximumWeight);
@@ -241,7 +77,7 @@ export function balanceOf(
     : undefined;
   const margins = polygon && worstMargins(polygon, envelope);
   const checks = loadings.map((loading) =>
-    checkLoading(context, envelope, nominal, [...seats, ...tanks], loading, engine, configuration),
+    checkLoading(context, envelope, nominal, engine, configuration.tanks, loading),
   );
   const tooHeavy: Finding[] = possible
     ? []
