@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  add,
+  airframeWithoutPowerplant,
+  centreOfGravity,
+  type MassItem,
+  subtract,
+  total,
+} from '../../src/engineering/massItem.ts';
+import { fromSi, toSi } from '../../src/units.ts';
+import { between } from './between.ts';
+
+const item = fc.record({
+  weight: between(0.1, 2000),
+  arm: between(-200, 400),
+});
+const aircraft = fc.array(item, { minLength: 1, maxLength: 40 });
+const cgOf = (items: readonly MassItem[]) => centreOfGravity(total(items));
+
+// AC 43.13-1B figure 10-10 (read), lb and in; the figure rounds 12,391.4 to 12,391 and 82.5 lb of fuel to 83
+const emptyOilPilot: MassItem[] = [
+  { weight: 1169, arm: 10.6 },
+  { weight: 17, arm: -49 },
+  { weight: 170, arm: 16 },
+];
+
+describe('published loadings', () => {
+  test('AC 43.13-1B figure 10-10: 9 qt of oil at 7.5 lb/gal are 17 lb, METO 165 hp/12 gal of avgas at 6 lb/gal are 83', () => {
+    const pounds = (gallons: number, poundsPerGallon: number) =>
+      fromSi('mass', toSi('volume', gallons, 'US gal') * toSi('density', poundsPerGallon, 'lb/US gal'), 'lb');
+    expect(Math.abs(pounds(9 / 4, 7.5) - 17)).toBeLessThanOrEqual(0.5); // 7.5 lb/gal: 10-15g, read
+    expect(pounds(165 / 12, 6)).toBeCloseTo(82.5, 9); // 10-2p, read; the figure has 83
+  });
+
+  test('AC 43.13-1B figure 10-10: 1,439 lb, 16,104 lb·in, +11.2 in', () => {
+    const loaded = total([...emptyOilPilot, { weight: 83, arm: 22 }]);
+    expect(loaded.weight).toBe(1439);
+    expect(Math.abs(loaded.moment - 16104)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(centreOfGravity(loaded) - 11.2)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('AC 43.13-1B figure 10-13: 2,100 lb, 38,466 lb·in; the printed +18.6 is a misprint for 18.32', () => {
+    const loaded = total([
+      ...emptyOilPilot,
+      { weight: 170, arm: 16 },
+      { weight: 340, arm: 48 },
+      { weight: 234, arm: 22 },
+    ]);
+    expect(loaded.weight).toBe(2100);
+    expect(Math.abs(loaded.moment - 38466)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(centreOfGravity(loaded) - 18.32)).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(centreOfGravity(loaded) - 18.6)).toBeGreaterThan(0.2);
+  });
+
+  test('AC 43.13-1B figure 10-14 (read in a stored copy, which prints the weight as 20366): 37,988 lb·in, +18.7', () => {
+    const loaded = total([
+      ...emptyOilPilot,
+      { weight: 170, arm: 48 },
+      { weight: 170, arm: 16 },
+      { weight: 240, arm: 22 },
+      { weight: 100, arm: 75.5 },
+    ]);
+    expect(loaded.weight).toBe(2036);
+    expect(Math.abs(loaded.moment - 37988)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(centreOfGravity(loaded) - 18.7)).toBeLessThanOrEqual(0.05);
+  });
+});
+
+describe('sums', () => {
+  test('by hand: an item taken out of a lever', () => {
+    // 2 at 10 and 3 at 20: 80 about the datum; less 1 at 10: 70 on 4
+    const lever = total([
+      { weight: 2, arm: 10 },
+      { weight: 3, arm: 20 },
+      { weight: -1, arm: 10 },
+    ]);
+    expect(lever).toEqual({ weight: 4, moment: 70 });
+    expect(centreOfGravity(lever)).toBe(17.5);
+  });
+
+  test('nothing weighs nothing and has no centre of gravity', () => {
+    expect(total([])).toEqual({ weight: 0, moment: 0 });
+    expect(() => centreOfGravity(total([]))).toThrow(/weight must not be 0/);
+  });
+
+  test('weights that cancel to rounding error have no centre of gravity', () => {
+    // 0.1 + 0.2 − 0.3 is 5.6e-17 in double precision; its "arm" would be of the order of 1e16
+    const cancelled = total([
+      { weight: 0.1, arm: 10 },
+      { weight: 0.2, arm: 20 },
+      { weight: -0.3, arm: 5 },
+    ]);
+    expect(cancelled.weight).toBe(0);
+    expect(cancelled.moment).toBeCloseTo(3.5, 12);
+    expect(() => centreOfGravity(cancelled)).toThrow(RangeError);
+  });
+
+  test('what is taken out has an arm: where it sat', () => {
+    expect(centreOfGravity(total([{ weight: -28, arm: 48 }]))).toBe(48);
+  });
+
+  test('a number that is none is refused', () => {
+    expect(() => total([{ weight: Number.NaN, arm: 1 }])).toThrow(/weight must be a finite number, got NaN/);
+    expect(() => total([{ weight: 1, arm: Number.POSITIVE_INFINITY }])).toThrow(/arm/);
+  });
+});
+
+describe('airframe without powerplant', () => {
+  test('by hand: 1,367 lb at 98 less 431 lb at 35.6', () => {
+    // 1367 × 98 = 133,966; 431 × 35.6 = 15,343.6; 118,622.4 on 936 lb is 126.733 in
+    const airframe = airframeWithoutPowerplant({ weight: 1367, moment: 133_966 }, [
+      { weight: 400, arm: 35 },
+      { weight: 31, arm: (15_343.6 - 14_000) / 31 },
+    ]);
+    expect(airframe.weight).toBeCloseTo(936, 9);
+    expect(airframe.moment).toBeCloseTo(118_622.4, 8);
+    expect(centreOfGravity(airframe)).toBeCloseTo(126.733, 3);
+  });
+
+  test('a powerplant as heavy as the aircraft is refused', () => {
+    expect(() => airframeWithoutPowerplant({ weight: 400, moment: 1 }, [{ weight: 400, arm: 35 }])).toThrow(
+      /above 0/,
+    );
+  });
+
+  test('putting the same powerplant back gives the aircraft that was weighed', () => {
+    fc.assert(
+      fc.property(aircraft, aircraft, (airframe, powerplant) => {
+        const weighed = total([...airframe, ...powerplant]);
+        const again = add(airframeWithoutPowerplant(weighed, powerplant), total(powerplant));
+        expect(again.weight).toBeCloseTo(weighed.weight, 7);
+        expect(again.moment).toBeCloseTo(weighed.moment, 4);
+      }),
+    );
+  });
+});
+
+describe('properties', () => {
+  test('moving an item aft moves the CG aft, by w Δx/W', () => {
+    fc.assert(
+      fc.property(aircraft, item, between(1, 100), (others, moved, distance) => {
+        const before = cgOf([...others, moved]);
+        const after = cgOf([...others, { weight: moved.weight, arm: moved.arm + distance }]);
+        const { weight } = total([...others, moved]);
+        expect(after).toBeGreaterThan(before);
+        expect(after - before).toBeCloseTo((moved.weight * distance) / weight, 8);
+      }),
+    );
+  });
+
+  test('the CG lies between the foremost and the aftmost item', () => {
+    fc.assert(
+      fc.property(aircraft, (items) => {
+        const arms = items.map(({ arm }) => arm);
+        expect(cgOf(items)).toBeGreaterThanOrEqual(Math.min(...arms) - 1e-9);
+        expect(cgOf(items)).toBeLessThanOrEqual(Math.max(...arms) + 1e-9);
+      }),
+    );
+  });
+
+  test('another datum moves the CG by as much; another unit scales it', () => {
+    fc.assert(
+      fc.property(aircraft, between(-100, 100), (items, datum) => {
+        const moved = items.map(({ weight, arm }) => ({ weight, arm: arm - datum }));
+        expect(cgOf(moved)).toBeCloseTo(cgOf(items) - datum, 7);
+        const metric = items.map(({ weight, arm }) => ({ weight: weight * 0.45359237, arm: arm * 0.0254 }));
+        expect(cgOf(metric) / 0.0254).toBeCloseTo(cgOf(items), 7);
+      }),
+    );
+  });
+
+  test('a whole less itself is nothing', () => {
+    fc.assert(
+      fc.property(aircraft, (items) => {
+        expect(subtract(total(items), total([...items].reverse()))).toEqual({ weight: 0, moment: 0 });
+      }),
+    );
+  });
+});
