@@ -1,0 +1,92 @@
+/** Loading an aircraft: what its stations hold, and the loadings whose CG is furthest forward and aft. */
+import { requireAbove, requireAtLeast, requireFinite } from './check.ts';
+import { type Side, weightTolerance } from './envelope.ts';
+import { centreOfGravity, type MassTotal } from './massItem.ts';
+
+/** A seat, a baggage bay or a tank: it holds anything between its minimum and its maximum. */
+export interface Station {
+  readonly name: string;
+  /** from the datum, positive aft */
+  readonly arm: number;
+  /** always aboard, at least 0 */
+  readonly minimum: number;
+  readonly maximum: number;
+}
+
+/** The aircraft with something in its stations. */
+export interface Loading extends MassTotal {
+  readonly cg: number;
+  /** weight in each station, in the order of the stations */
+  readonly loads: readonly number[];
+}
+
+/** @throws RangeError when an arm is not finite, a minimum is below 0 or a maximum is below its minimum */
+export function requireStations(stations: readonly Station[]): void {
+  for (const station of stations) {
+    requireFinite(`arm of ${station.name}`, station.arm);
+    requireAtLeast(`minimum of ${station.name}`, station.minimum, 0, '');
+    requireAtLeast(`maximum of ${station.name}`, station.maximum, station.minimum, '(its minimum)');
+  }
+}
+
+/** @throws RangeError when a weight that cannot be left out is beyond a limit, by more than rounding */
+export function requireWithin(limitName: string, limit: number, least: number): void {
+  requireFinite(limitName, limit);
+  if (least > limit * (1 + weightTolerance))
+    throw new RangeError(`${limitName} must be at least ${least} (minimum loads aboard), got ${limit}`);
+}
+
+/**
+ * The aircraft with given loads: W = W_empty + Σ load, M = M_empty + Σ load × arm.
+ * @param empty weight above 0
+ * @param loads one for each station
+ * @throws RangeError when the weight is not above 0
+ */
+export function loadedWith(
+  empty: MassTotal,
+  stations: readonly Station[],
+  loads: readonly number[],
+): Loading {
+  requireAbove('empty weight', empty.weight, 0, '');
+  let { weight, moment } = empty;
+  stations.forEach((station, index) => {
+    weight += loads[index]!;
+    moment += loads[index]! * station.arm;
+  });
+  return { weight, moment, cg: centreOfGravity({ weight, moment }), loads };
+}
+
+/**
+ * The loading with the CG furthest forward or aft that stays within the maximum weight. Minimum loads are aboard; stations
+ * beyond the CG reached so far are then filled in order of arm, the outermost first, until none is beyond it or the
+ * maximum weight is reached. Exact: the least of (M + Σ x a)/(W + Σ x) is a fractional knapsack.
+ * @param empty weight above 0
+ * @throws RangeError when a station is impossible, or the minimum loads exceed maximumWeight
+ * @source the most forward and most rearward extreme of AC 43.13-1B 10-16 and 10-17, generalised: those compare a station
+ * with the CG limit, this with the CG itself, which also finds the extreme of an aircraft outside its limits
+ */
+export function extremeLoading(
+  empty: MassTotal,
+  stations: readonly Station[],
+  maximumWeight: number,
+  side: Side,
+): Loading {
+  requireStations(stations);
+  const loads = stations.map((station) => station.minimum);
+  let { weight, moment } = loadedWith(empty, stations, loads);
+  requireWithin('maximumWeight', maximumWeight, weight);
+
+  const aftwards = side === 'aft' ? 1 : -1;
+  const outermostFirst = stations
+    .map((_, index) => index)
+    .sort((one, other) => aftwards * (stations[other]!.arm - stations[one]!.arm));
+  for (const index of outermostFirst) {
+    const { arm, minimum, maximum } = stations[index]!;
+    if (aftwards * (arm * weight - moment) <= 0) break;
+    const load = Math.max(0, Math.min(maximum - minimum, maximumWeight - weight));
+    loads[index] = minimum + load;
+    weight += load;
+    moment += load * arm;
+  }
+  return loadedWith(empty, stations, loads);
+}

@@ -1,0 +1,117 @@
+/**
+ * The extreme CG of a loaded aircraft by linear programming: an independent route to what the code finds without search.
+ *
+ * (M + Σ a x)/(W + Σ x) is linear-fractional; with t = 1/(W + Σ x) and y = x t it is the linear programme
+ * M t + Σ a y → extreme, W t + Σ y = 1, every limit on x times t (Charnes and Cooper, 1962).
+ */
+
+import fc from 'fast-check';
+import solver from 'javascript-lp-solver';
+import type { Side } from '../../src/engineering/envelope.ts';
+import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
+import { between } from './between.ts';
+
+export function extremeCgByLinearProgramme(limits: LoadingLimits, side: Side): number {
+  const stations = [...limits.stations, ...limits.tanks];
+  const zeroFuelWeight = limits.maximumZeroFuelWeight ?? Number.POSITIVE_INFINITY;
+  const leastLoad = stations.reduce((sum, { minimum }) => sum + minimum, 0);
+  const leastPayload = limits.stations.reduce((sum, { minimum }) => sum + minimum, 0);
+  const weight = limits.empty.weight + leastLoad;
+  const moment = limits.empty.moment + stations.reduce((sum, { minimum, arm }) => sum + minimum * arm, 0);
+
+  const constraints: Record<string, { max?: number; equal?: number }> = {
+    normalised: { equal: 1 },
+    takeoff: { max: 0 },
+    zeroFuel: { max: 0 },
+  };
+  const inverse: Record<string, number> = { cg: moment, normalised: weight };
+  inverse.takeoff = -(limits.maximumWeight - weight);
+  inverse.zeroFuel = Number.isFinite(zeroFuelWeight)
+    ? -(zeroFuelWeight - limits.empty.weight - leastPayload)
+    : -1e6;
+  const variables: Record<string, Record<string, number>> = { inverse };
+  stations.forEach(({ arm, minimum, maximum }, index) => {
+    const load: Record<string, number> = { cg: arm, normalised: 1, takeoff: 1, [`capacity${index}`]: 1 };
+    if (index < limits.stations.length) load.zeroFuel = 1;
+    variables[`load${index}`] = load;
+    constraints[`capacity${index}`] = { max: 0 };
+    inverse[`capacity${index}`] = -(maximum - minimum);
+  });
+  for (const { name, stations: members, maximum } of limits.groups ?? []) {
+    constraints[name] = { max: 0 };
+    let least = 0;
+    stations.forEach((station, index) => {
+      if (!members.includes(station.name)) return;
+      least += station.minimum;
+      variables[`load${index}`]![name] = 1;
+    });
+    inverse[name] = -(maximum - least);
+  }
+  const solution = solver.Solve({
+    optimize: 'cg',
+    opType: side === 'aft' ? 'max' : 'min',
+    constraints,
+    variables,
+  }) as { feasible: boolean; result: number };
+  if (!solution.feasible) throw new Error('the linear programme found no loading');
+  return solution.result;
+}
+
+const station = (prefix: string) => (index: number) =>
+  fc
+    .record({ arm: between(20, 260), minimum: between(0, 60), room: between(0, 350), kept: fc.boolean() })
+    .map(({ arm, minimum, room, kept }) => ({
+      name: `${prefix}${index}`,
+      arm,
+      minimum: kept ? minimum : 0,
+      maximum: (kept ? minimum : 0) + room,
+    }));
+
+const stations = (prefix: string, most: number) =>
+  fc
+    .integer({ min: prefix === 'seat' ? 1 : 0, max: most })
+    .chain((count) => fc.tuple(...Array.from({ length: count }, (_, index) => station(prefix)(index))));
+
+/** Random aircraft: seats and tanks anywhere, a maximum weight that may or may not be reached, limits or none. */
+export const randomAircraft: fc.Arbitrary<LoadingLimits> = fc
+  .record({
+    weight: between(500, 2000),
+    cg: between(80, 120),
+    seats: stations('seat', 6),
+    tanks: stations('tank', 3),
+    takeoffRoom: between(0, 1),
+    zeroFuelRoom: fc.option(between(0, 1), { nil: undefined }),
+    groupRoom: fc.option(between(0, 1), { nil: undefined }),
+  })
+  .map(({ weight, cg, seats, tanks, takeoffRoom, zeroFuelRoom, groupRoom }) => {
+    const sum = (key: 'minimum' | 'maximum', of: readonly { minimum: number; maximum: number }[]) =>
+      of.reduce((total, one) => total + one[key], 0);
+    const room = (of: readonly { minimum: number; maximum: number }[], share: number) =>
+      sum('minimum', of) + share * (sum('maximum', of) - sum('minimum', of));
+    const pair = seats.slice(0, 2);
+    const paired = groupRoom !== undefined && pair.length === 2;
+    const groups = paired
+      ? [{ name: 'pair', stations: pair.map(({ name }) => name), maximum: room(pair, groupRoom) }]
+      : [];
+    return {
+      empty: { weight, moment: weight * cg },
+      stations: seats,
+      tanks,
+      maximumWeight: weight + room([...seats, ...tanks], takeoffRoom),
+      maximumZeroFuelWeight: zeroFuelRoom === undefined ? undefined : weight + room(seats, zeroFuelRoom),
+      groups,
+    };
+  });
+
+/** The same aircraft with no limit but its maximum weight. */
+export const withoutOtherLimits = ({
+  empty,
+  stations,
+  tanks,
+  maximumWeight,
+}: LoadingLimits): LoadingLimits => ({
+  empty,
+  stations,
+  tanks,
+  maximumWeight,
+});
