@@ -1,0 +1,175 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { centreOfGravity } from '../../src/engineering/massItem.ts';
+import { unexplained, type WeighingPoint, weigh } from '../../src/engineering/weighing.ts';
+import { between } from './between.ts';
+
+const point = (reading: number, arm: number, tare = 0, accuracy = 0): WeighingPoint => ({
+  reading,
+  tare,
+  arm,
+  accuracy,
+});
+const asWeighedCg = (points: WeighingPoint[]) => centreOfGravity(weigh(points, [], []).asWeighed);
+
+describe('published', () => {
+  test('FAA-H-8083-1B, nosewheel aircraft (from memory): 2,006 lb, 65,756 lb·in, +32.8 in', () => {
+    const { asWeighed } = weigh([point(340, -32), point(1666, 46)], [], []);
+    expect(asWeighed).toEqual({ weight: 2006, moment: 65_756 });
+    expect(Math.abs(centreOfGravity(asWeighed) - 32.8)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('the same aircraft from its main wheels (secondary: a training site): −13.2 in', () => {
+    expect(Math.abs(asWeighedCg([point(340, -78), point(1666, 0)]) + 13.2)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('FAA-H-8083-1B formulas (from memory): datum 128 ahead of the mains 114.8, 75 behind them −88.2', () => {
+    expect(Math.abs(asWeighedCg([point(340, 128 - 78), point(1666, 128)]) - 114.8)).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(asWeighedCg([point(340, -75 - 78), point(1666, -75)]) + 88.2)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('EASA question-bank exercise (secondary): three jacks, 42,054 kg at 680.3 in', () => {
+    const { asWeighed } = weigh([point(6488, 161), point(17_783, 775), point(17_783, 775)], [], []);
+    expect(asWeighed).toEqual({ weight: 42_054, moment: 28_608_218 });
+    expect(Math.abs(centreOfGravity(asWeighed) - 680.3)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('question-bank exercise (secondary): 285, 1,465 and 1,395 kg on 92 in, 83.7 in aft of the nosewheel', () => {
+    const cg = asWeighedCg([point(285, 0), point(1465, 92), point(1395, 92)]);
+    expect(Math.abs(cg - 83.7)).toBeLessThanOrEqual(0.05);
+  });
+});
+
+describe('by hand', () => {
+  test('tare off, usable fuel out, unusable fuel and a missing seat in', () => {
+    const { asWeighed, basicEmpty } = weigh(
+      [point(405, 40, 5), point(612, 110, 12), point(588, 110, 8)],
+      [{ weight: 60, arm: 104 }],
+      [
+        { weight: 12, arm: 104 },
+        { weight: 20, arm: 139 },
+      ],
+    );
+    // 400 × 40 + 1,180 × 110
+    expect(asWeighed).toEqual({ weight: 1580, moment: 145_800 });
+    expect(basicEmpty).toEqual({ weight: 1552, moment: 145_800 - 6240 + 1248 + 2780 });
+  });
+
+  test('a tail held down reads less than its tare', () => {
+    expect(weigh([point(100, 200, 150), point(1050, 80)], [], []).asWeighed).toEqual({
+      weight: 1000,
+      moment: 84_000 - 10_000,
+    });
+  });
+
+  test('scales of ±3, ±4 and ±12 lb: 13 lb together; the CG by their levers about it', () => {
+    const weighing = weigh([point(200, 0, 0, 3), point(400, 50, 0, 4), point(400, 50, 0, 12)], [], []);
+    expect(weighing.weightHalfWidth).toBeCloseTo(13, 12);
+    // CG 40: 3 × 40, 4 × 10 and 12 × 10 in squares, over 1,000
+    expect(weighing.cgHalfWidth).toBeCloseTo(Math.hypot(120, 40, 120) / 1000, 12);
+  });
+
+  test('what a weighing does not explain, and where it would have to sit', () => {
+    const weighing = weigh([point(400, 0, 0, 3), point(1000, 120, 0, 4)], [], []);
+    const found = unexplained(weighing, {
+      expected: { weight: 1380, moment: 118_000 },
+      weightHalfWidth: 12,
+      cgHalfWidth: 0.5,
+    });
+    expect(found.weight).toBe(20);
+    expect(found.moment).toBe(2000);
+    expect(found.arm).toBe(100);
+    expect(found.cg).toBeCloseTo(120_000 / 1400 - 118_000 / 1380, 12);
+    expect(found.weightInside).toBe(false); // 20 against √(5² + 12²) = 13
+    expect(found.cgInside).toBe(true);
+  });
+
+  test('13 lb are inside a half-width of √(5² + 12²), 13.1 are not', () => {
+    const weighing = weigh([point(400, 0, 0, 3), point(1000, 120, 0, 4)], [], []);
+    const against = (weight: number) =>
+      unexplained(weighing, {
+        expected: { weight, moment: 120_000 },
+        weightHalfWidth: 12,
+        cgHalfWidth: 0,
+      }).weightInside;
+    expect([against(1387.001), against(1386.9), against(1412.999), against(1413.1)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+
+  test('a difference that the scales themselves could make has no arm', () => {
+    const weighing = weigh([point(400, 0, 0, 3), point(1000, 120, 0, 4)], [], []);
+    const against = (weight: number) =>
+      unexplained(weighing, { expected: { weight, moment: 119_000 }, weightHalfWidth: 0, cgHalfWidth: 0 })
+        .arm;
+    expect(against(1396)).toBeUndefined();
+    expect(against(1400)).toBeUndefined();
+    expect(against(1394)).toBeCloseTo(1000 / 6, 10);
+  });
+});
+
+describe('properties', () => {
+  const points = fc.array(
+    fc.record({
+      reading: between(200, 2000),
+      tare: between(0, 20),
+      arm: between(-100, 300),
+      accuracy: between(0, 5),
+    }),
+    { minLength: 2, maxLength: 6 },
+  );
+
+  test('the CG lies between the weighing points; the datum moves it, not its half-width', () => {
+    fc.assert(
+      fc.property(points, between(-100, 100), (scales, datum) => {
+        const weighing = weigh(scales, [], []);
+        const cg = centreOfGravity(weighing.asWeighed);
+        expect(cg).toBeGreaterThanOrEqual(Math.min(...scales.map(({ arm }) => arm)) - 1e-9);
+        expect(cg).toBeLessThanOrEqual(Math.max(...scales.map(({ arm }) => arm)) + 1e-9);
+        const moved = weigh(
+          scales.map((scale) => ({ ...scale, arm: scale.arm - datum })),
+          [],
+          [],
+        );
+        expect(centreOfGravity(moved.asWeighed)).toBeCloseTo(cg - datum, 8);
+        expect(moved.cgHalfWidth).toBeCloseTo(weighing.cgHalfWidth, 9);
+      }),
+    );
+  });
+
+  test('a hidden weight is found at its arm', () => {
+    fc.assert(
+      fc.property(points, between(1, 100), between(-50, 250), (scales, weight, arm) => {
+        const exact = scales.map((scale) => ({ ...scale, accuracy: 0 }));
+        const { basicEmpty } = weigh(exact, [{ weight, arm }], []);
+        const found = unexplained(weigh(exact, [], []), {
+          expected: basicEmpty,
+          weightHalfWidth: 0,
+          cgHalfWidth: 0,
+        });
+        expect(found.weight).toBeCloseTo(weight, 8);
+        expect(found.arm).toBeCloseTo(arm, 5);
+      }),
+    );
+  });
+});
+
+describe('refusals', () => {
+  test.each([
+    ['no scale', [], /as-weighed weight must be above 0/],
+    ['a tare above the reading everywhere', [point(10, 1, 20)], /as-weighed weight/],
+    ['a negative tare', [point(10, 1, -1)], /tare must be at least 0/],
+    ['a negative accuracy', [point(10, 1, 0, -1)], /accuracy must be at least 0/],
+    ['no number', [point(Number.NaN, 1)], /reading/],
+    ['no arm', [point(10, Number.NaN)], /arm/],
+  ])('%s', (_, points, message) => {
+    expect(() => weigh(points, [], [])).toThrow(message);
+  });
+
+  test('more taken out than was weighed', () => {
+    expect(() => weigh([point(10, 1)], [{ weight: 10, arm: 1 }], [])).toThrow(/basic empty weight/);
+  });
+});
