@@ -50,16 +50,25 @@ export function comparisonText(block: readonly (readonly Cell[])[], emphasis: Em
   return pages.join('\n\n');
 }
 
+/** The number found and its limit: ` 351.7 against 330.0 lb`. */
+function figures(row: readonly Cell[]): string {
+  const [value = '', limit = ''] = rowTexts(row.slice(3, 5));
+  const unit = filled(row[5]) ? ` ${row[5]}` : '';
+  if (value === '') return '';
+  return limit === '' ? ` ${value}${unit}` : ` ${value} against ${limit}${unit}`;
+}
+
 /** Findings in words, the gravest first; notes are counted. */
 export function findingsText(block: readonly (readonly Cell[])[], emphasis: Emphasis): string {
   const findings = block.slice(1).filter(([gravity]) => filled(gravity));
   const isNote = ([gravity]: readonly Cell[]) => String(gravity).endsWith('Note');
   const lines = findings
     .filter((row) => !isNote(row))
-    .map(([gravity, name, subject, , , , words, source]) => {
+    .map((row) => {
+      const [gravity, name, subject, , , , words, source] = row;
       const mark = String(gravity);
       const shown = mark.endsWith('Stop') ? emphasis.stop(mark) : emphasis.check(mark);
-      return paragraph(`${shown}  ${name}, ${subject}: ${words} (${source})`, 4);
+      return paragraph(`${shown}  ${name}, ${subject}${figures(row)}: ${words} (${source})`, 4);
     });
   const notes = findings.filter(isNote).length;
   return [
