@@ -1,13 +1,14 @@
 import { type Envelope, envelopeFrom, heaviest } from '../engineering/envelope.ts';
-import { type LoadingPolygon, loadingPolygon } from '../engineering/loadingPolygon.ts';
+import type { LoadingPolygon } from '../engineering/loadingPolygon.ts';
 import { type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { EmptyAircraft } from './emptyAircraft.ts';
+import { everyLoading, heaviestLoading } from './everyLoading.ts';
 import type { Finding } from './finding.ts';
 import { checkLoading, envelopeSource, type LoadingCheck, loadingFindings } from './loadingCheck.ts';
-import { seatStations, stationGroups, tankStations } from './loadStations.ts';
+import { tankStations } from './loadStations.ts';
 
 /** Every loading at once, and the named ones. */
 export interface Balance {
@@ -60,26 +61,12 @@ export function balanceOf(
   const { airframe, stations, envelope: points, loadings } = context.catalogue;
   const envelope = envelopeFrom(points);
   const { nominal } = empty.mass;
-  const seats = seatStations(stations);
-  const tanks = tankStations(engine, configuration.tanks);
-  const least = seats.reduce((weight, { minimum }) => weight + minimum, nominal.weight);
-  const maximumWeight = Math.min(airframe.maximumTakeoffWeight, heaviest(envelope));
-  const possible = least <= Math.min(maximumWeight, airframe.maximumZeroFuelWeight ?? maximumWeight);
-  const polygon = possible
-    ? loadingPolygon({
-        empty: nominal,
-        stations: seats,
-        tanks,
-        maximumWeight,
-        maximumZeroFuelWeight: airframe.maximumZeroFuelWeight,
-        groups: stationGroups(stations),
-      })
-    : undefined;
+  const polygon = everyLoading(context, envelope, nominal, tankStations(engine, configuration.tanks));
   const margins = polygon && worstMargins(polygon, envelope);
   const checks = loadings.map((loading) =>
     checkLoading(context, envelope, nominal, engine, configuration.tanks, loading),
   );
-  const tooHeavy: Finding[] = possible
+  const tooHeavy: Finding[] = polygon
     ? []
     : [
         {
@@ -87,8 +74,8 @@ export function balanceOf(
           package: engine.name,
           subject: 'maximum weight',
           shown: 'weight',
-          value: least,
-          limit: maximumWeight,
+          value: stations.reduce((weight, { minimum }) => weight + minimum, nominal.weight),
+          limit: heaviestLoading(context, envelope),
           source: 'airframe and envelope tables',
           text: 'over the maximum weight with the least loads and no fuel',
         },

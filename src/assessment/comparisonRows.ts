@@ -132,7 +132,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
           name,
           ({ balance }, { context: { display } }) => {
             const check = balance.loadings[index];
-            if (check?.worst === undefined) return 'FAIL weight';
+            if (check?.worst === undefined || check.weight.margin < 0) return 'FAIL weight';
             return `${check.passes ? 'pass' : 'FAIL'} ${display.number('arm', check.worst.margin)}`;
           },
           'arm',

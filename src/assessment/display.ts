@@ -93,6 +93,8 @@ export interface Display {
   readonly unit: (shown: Shown) => string;
   /** the number in that unit, rounded to its step */
   readonly cell: (shown: Shown, value: number | undefined) => Cell;
+  /** the number in that unit, ten times as fine: a point of a curve */
+  readonly point: (shown: Shown, value: number) => number;
   /** the number in words, without its unit */
   readonly number: (shown: Shown, value: number) => string;
   /** number and unit in words, for findings */
@@ -152,6 +154,10 @@ export function displayIn(units: UnitChoices, currency: string): Display {
       if (value === undefined) return null;
       const { step, convert } = scale(shown);
       return roundedTo(convert(value), step);
+    },
+    point: (shown, value) => {
+      const { step, convert } = scale(shown);
+      return roundedTo(convert(value), step / 10);
     },
     number: numberOf,
     text: (shown, value) => `${numberOf(shown, value)} ${scale(shown).unit}`.trimEnd(),

@@ -20,7 +20,10 @@ export interface Powerplant {
 const lumpTolerance = 0.02; // a lump and its details may differ by this share; common practice, no source
 
 /** Arm from the datum, positive aft, whichever the supplier measured from. */
-function armOf({ arm, armFrom }: Component, firewallArm: number): number | undefined {
+export function armOf(
+  { arm, armFrom }: Pick<Component, 'arm' | 'armFrom'>,
+  firewallArm: number,
+): number | undefined {
   if (arm === undefined) return undefined;
   return armFrom === 'firewall' ? firewallArm - arm : arm;
 }

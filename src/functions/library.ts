@@ -6,6 +6,7 @@ import { coolingFormulas } from './coolingFormulas.ts';
 import { engineFormulas } from './engineFormulas.ts';
 import { flightFormulas } from './flightFormulas.ts';
 import type { Formula } from './formula.ts';
+import { loadingFunctions } from './loadingFunctions.ts';
 import { systemFormulas } from './systemFormulas.ts';
 import type { TableFunction } from './tableFunction.ts';
 import { weightFormulas } from './weightFormulas.ts';
@@ -20,7 +21,7 @@ export const formulas: readonly Formula[] = [
   ...coolingFormulas,
   ...systemFormulas,
 ];
-export const tableFunctions: readonly TableFunction[] = [...comparisonFunctions];
+export const tableFunctions: readonly TableFunction[] = [...comparisonFunctions, ...loadingFunctions];
 
 /** Calls the custom function of that name, as the sheet would. */
 export function call(name: string, cells: ArrayLike<Cell | Grid>): Cell | Cell[][] {

@@ -1,0 +1,35 @@
+import { type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
+import type { Assessment } from './assess.ts';
+import type { Context } from './context.ts';
+import { everyLoading } from './everyLoading.ts';
+import { fuelInTanks, tankStations } from './loadStations.ts';
+
+/** The worst of every loading with a given state of the tanks. */
+export interface WorstLoading {
+  readonly fuel: 'any' | 'minimum' | 'none';
+  readonly margins: WorstMargins;
+}
+
+/** The worst with any fuel, with the minimum fuel of a loading check, and with zero usable. */
+export function worstLoadings(
+  context: Context,
+  { package: engine, configuration, empty, balance, fuel }: Assessment,
+): WorstLoading[] {
+  const stations = tankStations(engine, configuration.tanks);
+  const fixedAt = (volumes: readonly number[]) =>
+    stations.map((tank, index) => {
+      const load = (volumes[index] ?? 0) * engine.fuelDensity;
+      return { ...tank, minimum: load, maximum: load };
+    });
+  const states = [
+    { fuel: 'any' as const, tanks: stations },
+    ...(fuel.minimumFuel === undefined
+      ? []
+      : [{ fuel: 'minimum' as const, tanks: fixedAt(fuelInTanks(configuration.tanks, fuel.minimumFuel)) }]),
+    { fuel: 'none' as const, tanks: fixedAt([]) },
+  ];
+  return states.flatMap(({ fuel: state, tanks }) => {
+    const polygon = everyLoading(context, balance.envelope, empty.mass.nominal, tanks);
+    return polygon ? [{ fuel: state, margins: worstMargins(polygon, balance.envelope) }] : [];
+  });
+}
