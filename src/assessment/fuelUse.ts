@@ -54,7 +54,8 @@ export function fuelVolumeFlow(
   };
 }
 
-function atSetting(
+/** Fuel at one setting; no figure outside the fuel points. */
+export function atSetting(
   context: Context,
   engine: Package,
   curves: Engine,

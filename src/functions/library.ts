@@ -6,6 +6,7 @@ import { coolingFormulas } from './coolingFormulas.ts';
 import { engineFormulas } from './engineFormulas.ts';
 import { flightFormulas } from './flightFormulas.ts';
 import type { Formula } from './formula.ts';
+import { fuelFunctions } from './fuelFunctions.ts';
 import { loadingFunctions } from './loadingFunctions.ts';
 import { systemFormulas } from './systemFormulas.ts';
 import type { TableFunction } from './tableFunction.ts';
@@ -21,7 +22,11 @@ export const formulas: readonly Formula[] = [
   ...coolingFormulas,
   ...systemFormulas,
 ];
-export const tableFunctions: readonly TableFunction[] = [...comparisonFunctions, ...loadingFunctions];
+export const tableFunctions: readonly TableFunction[] = [
+  ...comparisonFunctions,
+  ...loadingFunctions,
+  ...fuelFunctions,
+];
 
 /** Calls the custom function of that name, as the sheet would. */
 export function call(name: string, cells: ArrayLike<Cell | Grid>): Cell | Cell[][] {
