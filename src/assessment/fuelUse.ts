@@ -114,6 +114,19 @@ export function fuelUseOf(context: Context, engine: Package, curves: Engine, pay
   const takeoff = fuelVolumeFlow(engine, curves, engine.takeoffPower / engine.continuousPower, 'rich');
   const toDemonstrate = takeoff && fuelFlowToDemonstrate(takeoff.flow, engine.fuelFeed);
   const atMaximum = curves.consumption.rich?.(1);
+  const heldFindings: Finding[] = takeoff?.extrapolated
+    ? [
+        {
+          gravity: 'note',
+          package: engine.name,
+          subject: 'fuel flow, takeoff',
+          shown: 'fuelFlow',
+          value: takeoff.flow,
+          source: 'fuel points table',
+          text: 'takeoff power is beyond the rich fuel points: the BSFC of the nearest is used',
+        },
+      ]
+    : [];
   const outsideFindings: Finding[] =
     outside.length === 0
       ? []
@@ -131,6 +144,6 @@ export function fuelUseOf(context: Context, engine: Package, curves: Engine, pay
     takeoffFlow: takeoff?.flow,
     flowToDemonstrate: toDemonstrate,
     minimumFuel: atMaximum && minimumFuel(engine.continuousPower, atMaximum.bsfc) / engine.fuelDensity,
-    findings: [...outsideFindings, ...deliveryFindings(engine, toDemonstrate)],
+    findings: [...heldFindings, ...outsideFindings, ...deliveryFindings(engine, toDemonstrate)],
   };
 }
