@@ -63,69 +63,59 @@ const temperatures = {
 
 export type QuantityKind = keyof typeof factors | 'temperature';
 
-/** Other spellings of a unit that people type, in lower case. */
-const spellings: Readonly<Record<string, string>> = {
-  lbs: 'lb',
-  pounds: 'lb',
-  inch: 'in',
-  inches: 'in',
-  feet: 'ft',
-  litre: 'L',
-  liter: 'L',
-  litres: 'L',
-  liters: 'L',
-  gal: 'US gal',
-  usg: 'US gal',
-  gallons: 'US gal',
-  gph: 'US gal/h',
-  'gal/h': 'US gal/h',
-  lph: 'L/h',
-  'lb/gal': 'lb/US gal',
-  'lb/usg': 'lb/US gal',
-  ft2: 'ft²',
-  'sq ft': 'ft²',
-  m2: 'm²',
-  in2: 'in²',
-  'sq in': 'in²',
-  cm2: 'cm²',
-  'kg/m3': 'kg/m³',
-  'lb-in': 'lb·in',
-  'lb in': 'lb·in',
-  'kg m': 'kg·m',
-  'kg mm': 'kg·mm',
-  bhp: 'hp',
-  knots: 'kt',
-  kts: 'kt',
-  kph: 'km/h',
-  kmh: 'km/h',
-  nm: 'nmi',
-  fpm: 'ft/min',
-  'lb/hp/h': 'lb/hp·h',
-  'lb/hp h': 'lb/hp·h',
-  'lb/(hp·h)': 'lb/hp·h',
-  'lb/hp-h': 'lb/hp·h',
-  'g/kw·h': 'g/kWh',
-  'g/kw/h': 'g/kWh',
-  c: '°C',
-  degc: '°C',
-  f: '°F',
-  degf: '°F',
-  'in h2o': 'inH2O',
-  'lbf ft': 'lbf·ft',
-  lb·ft: 'lbf·ft',
-  'n m': 'N·m',
-  n·m: 'N·m',
-  'kg m²': 'kg·m²',
-  'kg m2': 'kg·m²',
-  kg·m2: 'kg·m²',
-  percent: '%',
-  minutes: 'min',
-  hours: 'h',
-  week: 'weeks',
-  day: 'days',
-  amp: 'A',
-  amps: 'A',
+/** What else people call a unit, as `spelling` leaves it; case, dots, hyphens, brackets and "lbs", "hr", "gal" need no entry. */
+const otherNames: Readonly<Record<string, readonly string[]>> = {
+  lb: ['lbm', 'pound', 'pounds'],
+  kg: ['kgs', 'kilogram', 'kilograms'],
+  in: ['inch', 'inches', '"'],
+  ft: ['foot', 'feet'],
+  nmi: ['nm', 'nauticalmile', 'nauticalmiles'],
+  mi: ['mile', 'miles', 'statutemiles'],
+  'ft²': ['sqft'],
+  'm²': ['sqm'],
+  'in²': ['sqin'],
+  'cm²': ['sqcm'],
+  lb·in: ['inlb'],
+  hp: ['horsepower'],
+  PS: ['cv', 'ch', 'metrichp'],
+  kt: ['kts', 'kn', 'knot', 'knots'],
+  'km/h': ['kmh', 'kph'],
+  'ft/min': ['fpm'],
+  rpm: ['rev/min', '1/min'],
+  'lb/hp·h': ['lb/hp/h'],
+  'g/kWh': ['g/kw/h'],
+  'US gal/h': ['gph'],
+  'L/h': ['lph'],
+  '°C': ['c', 'degc', 'celsius'],
+  '°F': ['f', 'degf', 'fahrenheit'],
+  hPa: ['mbar', 'mb'],
+  psi: ['lb/in2', 'lbf/in2'],
+  lbf·ft: ['lbft', 'ftlb', 'ftlbf'],
+  h: ['hour', 'hours'],
+  min: ['mins', 'minute', 'minutes'],
+  s: ['sec', 'second', 'seconds'],
+  weeks: ['week', 'wk'],
+  days: ['day', 'd'],
+  A: ['amp', 'amps', 'ampere'],
+  V: ['volt', 'volts'],
+  '%': ['percent', 'pct'],
 };
+
+/** A unit as typed, reduced to what tells units of one kind apart. */
+function spelling(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[²₂]/g, '2')
+    .replace(/³/g, '3')
+    .replace(/[º˚]/g, '°') // the ordinal sign and the ring, typed for the degree sign
+    .replace(/[\s·⋅*^().-]/g, '')
+    .replace(/lbs/g, 'lb')
+    .replace(/bhp/g, 'hp')
+    .replace(/hrs?$/, 'h')
+    .replace(/lit(er|re)s?/, 'l')
+    .replace(/gallons?/, 'gal')
+    .replace(/(^|\/)(usg|gal)(?=$|\/)/, '$1usgal');
+}
 
 interface Scale {
   readonly offset: number;
@@ -156,13 +146,9 @@ export function unitsOf(kind: QuantityKind): string[] {
 
 /** The unit a typed text means for one kind of quantity, whatever its case or spelling; undefined when it means none. */
 export function unitNamed(kind: QuantityKind, text: string): string | undefined {
-  const typed = text.replace(/\u00a0/g, ' ').trim();
-  const units = unitsOf(kind);
-  const spelled = owned(spellings, typed.toLowerCase());
-  return (
-    units.find((unit) => unit === typed) ??
-    units.find((unit) => unit === spelled) ??
-    units.find((unit) => unit.toLowerCase() === typed.toLowerCase())
+  const typed = spelling(text);
+  return unitsOf(kind).find(
+    (unit) => spelling(unit) === typed || (owned(otherNames, unit) ?? []).includes(typed),
   );
 }
 
