@@ -5,7 +5,7 @@ import type { TableArgument } from './tableFunction.ts';
 
 /** Which package a block is for. */
 export const packageArgument: TableArgument = {
-  name: 'package',
+  name: 'package_name', // `package` is reserved in strict mode, which the script is in
   help: 'the name of one package; all of them where left out',
   optional: true,
 };

@@ -43,3 +43,8 @@ export function functionText(declared: Formula | TableFunction): string {
     '}',
   ].join('\n');
 }
+
+/** A function of the menu, or one that the page or the local host calls by name: no custom function. */
+export function actionText(name: string): string {
+  return `function ${name}() {\n  return ${libraryName}.act('${name}', arguments);\n}`;
+}

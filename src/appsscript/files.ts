@@ -1,0 +1,10 @@
+import type { TableGrids } from '../tables/catalogue.ts';
+import type { Layout } from '../workbook/layout.ts';
+
+const textOf = (name: string) => HtmlService.createHtmlOutputFromFile(name).getContent();
+
+/** The layout, from the file beside the script: only laying out needs it, so it is no part of the script. */
+export const readLayout = (): Layout => JSON.parse(textOf('Layout')) as Layout;
+
+/** The sample aircraft by name, each with its tables. */
+export const readSamples = (): Readonly<Record<string, TableGrids>> => JSON.parse(textOf('Samples'));

@@ -1,0 +1,58 @@
+import { argumentOfTable } from '../functions/tableArguments.ts';
+import type { TableName } from '../tables/catalogue.ts';
+import type { Field, Fields } from '../tables/field.ts';
+import type { Table } from '../tables/table.ts';
+import { fromSi } from '../units.ts';
+import type { FieldLayout, TableLayout } from './layout.ts';
+
+/** The value that stands for an empty cell, in words. */
+function fallbackText({ fallback, unit, customaryUnit }: Field<unknown>): string {
+  if (fallback === undefined || Array.isArray(fallback.value)) return '';
+  const { value } = fallback;
+  const isQuantity = typeof value === 'number' && unit !== undefined && !unit.startsWith('currency');
+  const shown = isQuantity
+    ? `${Number(fromSi(unit as never, value, customaryUnit).toPrecision(4))} ${customaryUnit}`
+    : typeof value === 'boolean'
+      ? value
+        ? 'TRUE'
+        : 'FALSE'
+      : String(value);
+  const source = fallback.source === '' ? '' : ` (${fallback.source})`;
+  return `; where empty, default ${shown}${source}`;
+}
+
+export function fieldLayout(field: Field<unknown>, namesFrom?: TableName): FieldLayout {
+  const { label, help, unit, customaryUnit, choices } = field;
+  const tickBox = choices?.[0] === 'TRUE';
+  return {
+    label,
+    help: `${help}${fallbackText(field)}`,
+    ...(unit && { unit }),
+    customaryUnit,
+    ...(choices && !tickBox && { choices }),
+    ...(tickBox && { tickBox }),
+    ...(namesFrom && { namesFrom }),
+  };
+}
+
+/** An input table from its declaration, with its title, the room kept for more, and where its names come from. */
+export function tableLayout(
+  table: Table<Fields>,
+  options: {
+    title: string;
+    room: number;
+    names?: Readonly<Record<string, TableName>>;
+    perRecordOf?: TableLayout['perRecordOf'];
+  },
+): TableLayout {
+  const name = table.name as TableName;
+  return {
+    table: name,
+    range: argumentOfTable(name),
+    title: options.title,
+    shape: table.shape,
+    fields: Object.values(table.fields).map((field) => fieldLayout(field, options.names?.[field.label])),
+    perRecordOf: options.perRecordOf ?? [],
+    room: options.room,
+  };
+}
