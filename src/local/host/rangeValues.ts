@@ -1,0 +1,119 @@
+import { positionsOf, rowsOf, sizeOf, zoneOf, zoneToA1 } from './a1.ts';
+import { scriptValue, typedContent } from './cellValue.ts';
+import type { CellPosition, EvaluatedCell, Zone } from './engine.ts';
+import type { GoogleRange } from './google.ts';
+import type { RangeContext } from './range.ts';
+import { clearRange } from './rangeClearing.ts';
+import type { Workbook } from './workbook.ts';
+
+/** Values and formulas of a range. */
+export function rangeValues(context: RangeContext): Partial<GoogleRange> {
+  const { workbook, sheetId, zone } = context;
+  const { rows, columns } = sizeOf(zone);
+  const readRows = () => workbook.evaluatedRows(sheetId, zone);
+  const readFirst = () => workbook.evaluated({ sheetId, col: zone.left, row: zone.top });
+  const display = (cell: EvaluatedCell) =>
+    cell.type === 'error' ? String(scriptValue(workbook.engine, cell)) : cell.formattedValue;
+  const written = (): GoogleRange => context.range();
+
+  const writeRows = (values: readonly (readonly unknown[])[]): GoogleRange => {
+    requireSize(values, zone);
+    for (const { col, row } of positionsOf(zone)) {
+      writeCell(workbook, { sheetId, col, row }, values[row - zone.top]?.[col - zone.left]);
+    }
+    return written();
+  };
+
+  return {
+    getValue: () => scriptValue(workbook.engine, readFirst()),
+    getValues: () => readRows().map((row) => row.map((cell) => scriptValue(workbook.engine, cell))),
+    getDisplayValue: () => display(readFirst()),
+    getDisplayValues: () => readRows().map((row) => row.map(display)),
+    isBlank: () => readRows().every((row) => row.every((cell) => cell.type === 'empty')),
+
+    setValue(value: unknown) {
+      for (const { col, row } of positionsOf(zone)) writeCell(workbook, { sheetId, col, row }, value);
+      return written();
+    },
+
+    setValues: writeRows,
+
+    getFormula: () => formulaOf(workbook, { sheetId, col: zone.left, row: zone.top }),
+
+    getFormulas: () => rowsOf(zone, (col, row) => formulaOf(workbook, { sheetId, col, row })),
+
+    setFormula(formula: string) {
+      if (rows * columns > 1) {
+        throw new Error('Range.setFormula on several cells is not implemented by the local host');
+      }
+      writeCell(workbook, { sheetId, col: zone.left, row: zone.top }, requireFormula(formula));
+      return written();
+    },
+
+    setFormulas: (formulas: string[][]) => writeRows(formulas.map((row) => row.map(requireFormula))),
+
+    clear(options: Parameters<typeof clearRange>[1] = { contentsOnly: true, formatOnly: true }) {
+      clearRange(context, options);
+      return written();
+    },
+
+    clearContent() {
+      clearRange(context, { contentsOnly: true });
+      return written();
+    },
+
+    clearFormat() {
+      clearRange(context, { formatOnly: true });
+      return written();
+    },
+
+    clearDataValidations() {
+      clearRange(context, { validationsOnly: true });
+      return written();
+    },
+  };
+}
+
+/** @throws Error naming the cell when the value can't be written there */
+export function writeCell(workbook: Workbook, position: CellPosition, value: unknown): void {
+  const { getters } = workbook.model;
+  let typed: ReturnType<typeof typedContent>;
+  try {
+    typed = typedContent(value);
+  } catch (error) {
+    const place = `${getters.getSheetName(position.sheetId)}!${zoneToA1(zoneOf(position))}`;
+    throw new Error(`${place}: ${(error as Error).message}`);
+  }
+  const needsFormat = typed.format !== undefined && !getters.getCell(position)?.format;
+  workbook.write(position, typed.content, needsFormat ? typed.format : undefined);
+}
+
+function formulaOf(workbook: Workbook, position: CellPosition): string {
+  const { getters } = workbook.model;
+  const cell = getters.getCell(position);
+  return cell?.isFormula ? cell.compiledFormula.toFormulaString(getters) : '';
+}
+
+function requireFormula(formula: string): string {
+  if (formula === '' || formula.startsWith('=')) return formula;
+  throw new Error(`a formula must begin with '=', got '${formula}'`);
+}
+
+/** Google's wording, so that what a person finds by searching for it is right. From memory. */
+export function requireSize(values: readonly (readonly unknown[])[], zone: Zone): void {
+  const { rows, columns } = sizeOf(zone);
+  if (!Array.isArray(values) || !values.every(Array.isArray)) {
+    throw new Error('the values must be rows of cells');
+  }
+  if (values.length !== rows) {
+    throw new Error(
+      `The number of rows in the data does not match the number of rows in the range. The data has ${values.length} but the range has ${rows}.`,
+    );
+  }
+  const odd = values.find((row) => row.length !== columns);
+  if (odd) {
+    throw new Error(
+      `The number of columns in the data does not match the number of columns in the range. The data has ${odd.length} but the range has ${columns}.`,
+    );
+  }
+}

@@ -1,0 +1,98 @@
+import { splitSheetName } from './a1.ts';
+import type { GoogleProtectionType, GoogleRange, GoogleSheet, GoogleSpreadsheet } from './google.ts';
+import { namedRangesOf, rangeByName, removeNamedRange, setNamedRange } from './namedRange.ts';
+import { protectionsOf } from './protection.ts';
+import { activateSheet, createSheet, sheetIdOf } from './sheet.ts';
+import { rangeOfReference } from './sheetCells.ts';
+import { strict } from './strict.ts';
+import { newSheetColumns, newSheetRows, type Workbook } from './workbook.ts';
+
+/** The one open spreadsheet. */
+export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
+  const { getters } = workbook.model;
+  const active = () => createSheet(workbook, getters.getActiveSheetId());
+  const idByName = (name: string) => getters.getSheetIds().find((id) => getters.getSheetName(id) === name);
+
+  const spreadsheet: GoogleSpreadsheet = strict<GoogleSpreadsheet>(workbook.calls, 'Spreadsheet', {
+    getId: () => 'local-workbook',
+    getName: () => workbook.name,
+    rename(name: string) {
+      workbook.name = name;
+    },
+    getSpreadsheetLocale: () => 'en_US',
+    getSpreadsheetTimeZone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+
+    getSheets: () => getters.getSheetIds().map((id) => createSheet(workbook, id)),
+    getNumSheets: () => getters.getSheetIds().length,
+    getSheetByName(name: string) {
+      const id = idByName(name);
+      return id === undefined ? null : createSheet(workbook, id);
+    },
+    getSheetById: (id: number) =>
+      getters.tryGetSheet(String(id)) ? createSheet(workbook, String(id)) : null,
+
+    insertSheet(nameOrIndex?: unknown, index?: unknown) {
+      const isNamed = typeof nameOrIndex === 'string';
+      const at = isNamed ? index : nameOrIndex;
+      if (at !== undefined && typeof at !== 'number') {
+        throw new Error('Spreadsheet.insertSheet with a template is not implemented by the local host');
+      }
+      const name = isNamed ? nameOrIndex : freeName();
+      if (idByName(name) !== undefined) {
+        throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
+      }
+      const sheetId = String(workbook.nextNumber());
+      workbook.dispatch('CREATE_SHEET', {
+        sheetId,
+        name,
+        position: at ?? getters.getSheetIds().indexOf(getters.getActiveSheetId()) + 1,
+        rows: newSheetRows,
+        cols: newSheetColumns,
+      });
+      activateSheet(workbook, sheetId);
+      return createSheet(workbook, sheetId);
+    },
+
+    deleteSheet(sheet: GoogleSheet) {
+      const sheetId = sheetIdOf(sheet);
+      workbook.dispatch('DELETE_SHEET', { sheetId, sheetName: getters.getSheetName(sheetId) });
+    },
+
+    getActiveSheet: active,
+    setActiveSheet(sheet: GoogleSheet) {
+      activateSheet(workbook, sheetIdOf(sheet));
+      return sheet;
+    },
+    moveActiveSheet(position: number) {
+      const sheetId = getters.getActiveSheetId();
+      const delta = position - 1 - getters.getSheetIds().indexOf(sheetId);
+      if (delta !== 0) workbook.dispatch('MOVE_SHEET', { sheetId, delta });
+    },
+
+    getRange(reference: string): GoogleRange {
+      const { sheetName } = splitSheetName(reference);
+      const id = sheetName === undefined ? getters.getActiveSheetId() : idByName(sheetName);
+      const named = sheetName === undefined ? rangeByName(workbook, reference) : null;
+      if (named) return named;
+      if (id === undefined) throw new Error(`Range not found: ${reference}`);
+      return rangeOfReference(workbook, id, reference);
+    },
+
+    setNamedRange: (name: string, range: GoogleRange) => setNamedRange(workbook, name, range),
+    getNamedRanges: () => namedRangesOf(workbook),
+    getRangeByName: (name: string) => rangeByName(workbook, name),
+    removeNamedRange: (name: string) => removeNamedRange(workbook, name),
+    getProtections: (type: GoogleProtectionType) => protectionsOf(workbook, type),
+
+    toast(message: string, title?: string) {
+      workbook.ui.toasts.push({ message, title: title ?? '' });
+    },
+  });
+
+  function freeName(): string {
+    let number = getters.getSheetIds().length;
+    while (idByName(`Sheet${number}`) !== undefined) number++;
+    return `Sheet${number}`;
+  }
+  return spreadsheet;
+}

@@ -1,0 +1,38 @@
+import type { FunctionDescriptor } from '../../../src/local/host/functionAdapter.ts';
+import { LocalHost } from '../../../src/local/host/localHost.ts';
+import { loadEngine } from '../../../src/local/host/node/loadEngine.ts';
+import { scriptRealm } from '../../../src/local/host/node/scriptRealm.ts';
+
+const engine = await loadEngine();
+
+/** A host with a script of its own. */
+export function hostWith(
+  code: string,
+  functions: readonly FunctionDescriptor[] = [],
+  files: Readonly<Record<string, string>> = {},
+): LocalHost {
+  return new LocalHost({ engine, evaluate: scriptRealm(code), functions, files });
+}
+
+/** A descriptor with the given argument names; a name in brackets is optional. */
+export function describeFunction(name: string, ...names: readonly string[]): FunctionDescriptor {
+  return {
+    name,
+    description: `${name} of a test`,
+    arguments: names.map((text) => {
+      const optional = text.startsWith('[');
+      return { name: text.replace(/[[\]]/g, ''), description: text, optional };
+    }),
+  };
+}
+
+/** What a script expression gives in a fresh workbook; `sheet` is its first sheet, `book` the workbook. */
+export function evaluateIn(host: LocalHost, body: string): unknown {
+  const script = `function test() {
+    const book = SpreadsheetApp.getActiveSpreadsheet();
+    const sheet = book.getSheets()[0];
+    ${body}
+  }`;
+  host.loadScript({ evaluate: scriptRealm(script), functions: [] });
+  return host.run('test');
+}
