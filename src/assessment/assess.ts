@@ -3,13 +3,16 @@ import type { Package } from '../tables/packages.ts';
 import { type Balance, balanceOf } from './balance.ts';
 import { type Configuration, configure } from './configuration.ts';
 import { type Context, contextOf } from './context.ts';
+import { type Cost, costOf } from './cost.ts';
 import { defaultFindings } from './defaults.ts';
 import { type Electrical, electricalOf } from './electrical.ts';
 import { type BareAirframe, bareAirframe, type EmptyAircraft, emptyAircraft } from './emptyAircraft.ts';
 import { type Engine, engineOf } from './engine.ts';
 import type { Finding } from './finding.ts';
+import { type Flight, flightOf } from './flight.ts';
 import { type FuelUse, fuelUseOf } from './fuelUse.ts';
 import { aheadOfFirewall, type Installation, installationOf } from './installation.ts';
+import { type FlownAirframe, flownAirframe } from './knownFlights.ts';
 import { type Payload, payloadOf } from './payload.ts';
 import { type Powerplant, powerplantOf } from './powerplant.ts';
 import { type Price, priceOf } from './price.ts';
@@ -24,9 +27,12 @@ export interface Assessment {
   readonly payload: Payload;
   readonly engine: Engine;
   readonly fuel: FuelUse;
+  /** undefined without a known level flight of the airframe */
+  readonly flight: Flight | undefined;
   readonly installation: Installation;
   readonly electrical: Electrical;
   readonly price: Price;
+  readonly cost: Cost;
   readonly findings: readonly Finding[];
 }
 
@@ -34,6 +40,7 @@ export interface Assessment {
 export interface Comparison {
   readonly context: Context;
   readonly bareAirframe: BareAirframe;
+  readonly flown: FlownAirframe;
   /** in the order of the packages table */
   readonly assessments: readonly Assessment[];
   readonly baseline: Assessment;
@@ -41,7 +48,13 @@ export interface Comparison {
   readonly findings: readonly Finding[];
 }
 
-function assess(context: Context, bare: BareAirframe, baselineMoment: number, engine: Package): Assessment {
+function assess(
+  context: Context,
+  bare: BareAirframe,
+  flown: FlownAirframe,
+  baselineMoment: number,
+  engine: Package,
+): Assessment {
   const configuration = configure(context.catalogue, engine);
   const powerplant = powerplantOf(context, engine);
   const empty = emptyAircraft(context, bare, engine, powerplant, configuration);
@@ -49,6 +62,7 @@ function assess(context: Context, bare: BareAirframe, baselineMoment: number, en
   const payload = payloadOf(context, engine, empty, configuration);
   const curves = engineOf(context, engine);
   const fuel = fuelUseOf(context, engine, curves, payload);
+  const flying = flightOf(context, flown, engine, curves, configuration);
   const installation = installationOf(
     context,
     engine,
@@ -61,7 +75,19 @@ function assess(context: Context, bare: BareAirframe, baselineMoment: number, en
   );
   const electrical = electricalOf(context, engine, configuration);
   const price = priceOf(context, engine, configuration);
-  const parts = [configuration, powerplant, balance, payload, curves, fuel, installation, electrical, price];
+  const cost = costOf(context, engine, configuration, curves, price);
+  const parts = [
+    configuration,
+    powerplant,
+    balance,
+    payload,
+    curves,
+    fuel,
+    flying,
+    installation,
+    electrical,
+    price,
+  ];
   return {
     package: engine,
     configuration,
@@ -71,9 +97,11 @@ function assess(context: Context, bare: BareAirframe, baselineMoment: number, en
     payload,
     engine: curves,
     fuel,
+    flight: flying.flight,
     installation,
     electrical,
     price,
+    cost,
     findings: parts.flatMap(({ findings }) => findings),
   };
 }
@@ -98,13 +126,21 @@ export function compare(catalogue: Catalogue): Comparison {
     powerplantOf(context, context.baseline),
     configure(catalogue, context.baseline),
   ).moment;
-  const assessments = catalogue.packages.map((engine) => assess(context, bare, baselineMoment, engine));
+  const flown = flownAirframe(context, bare.equipment);
+  const assessments = catalogue.packages.map((engine) =>
+    assess(context, bare, flown, baselineMoment, engine),
+  );
   const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
   return {
     context,
     bareAirframe: bare,
+    flown,
     assessments,
     baseline,
-    findings: distinct([...assessments.flatMap(({ findings }) => findings), ...defaultFindings(context)]),
+    findings: distinct([
+      ...assessments.flatMap(({ findings }) => findings),
+      ...flown.findings,
+      ...defaultFindings(context),
+    ]),
   };
 }

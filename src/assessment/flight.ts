@@ -1,0 +1,178 @@
+import { seaLevelDensity } from '../engineering/air.ts';
+import {
+  type Air,
+  type AircraftInFlight,
+  airAt,
+  type PowerSetting,
+  type Rating,
+} from '../engineering/aircraftInFlight.ts';
+import {
+  type BestClimb,
+  bestAngleOfClimb,
+  bestRateOfClimb,
+  type Ceiling,
+  type ClimbToHeight,
+  ceiling,
+  climbToHeight,
+} from '../engineering/climb.ts';
+import { type LevelFlight, levelFlight } from '../engineering/levelFlight.ts';
+import { stallSpeed } from '../engineering/stall.ts';
+import { type Takeoff, takeoff } from '../engineering/takeoff.ts';
+import type { Package } from '../tables/packages.ts';
+import { type PackageInFlight, packageInFlight } from './aircraft.ts';
+import { attempt } from './attempt.ts';
+import type { Configuration } from './configuration.ts';
+import type { Context } from './context.ts';
+import type { Engine } from './engine.ts';
+import { type FieldAir, homeField, homeRunway, takeoffFrom } from './field.ts';
+import type { Finding } from './finding.ts';
+import type { FlownAirframe } from './knownFlights.ts';
+import { speedFindings } from './speedLimits.ts';
+
+/** Climb at one place: at takeoff power while its minutes last, at maximum continuous power after. */
+export interface Climb {
+  readonly air: Air;
+  readonly bestRate: Readonly<Record<Rating, BestClimb>>;
+  /** at takeoff power */
+  readonly bestAngle: BestClimb;
+}
+
+/** How one package flies the airframe. Every figure is for the maximum takeoff weight. */
+export interface Flight extends PackageInFlight {
+  readonly mass: number;
+  readonly field: FieldAir;
+  readonly seaLevel: Climb;
+  readonly atField: Climb;
+  /** service ceiling at maximum continuous power, standard air */
+  readonly ceiling: Ceiling;
+  /** from the mission's field to its cruise altitude, in air as warm as at the field; undefined where that lies lower */
+  readonly toCruise: ClimbToHeight | undefined;
+  /** from the mission's field */
+  readonly takeoff: Takeoff;
+  /** measured over predicted ground roll of this airframe; 1 where none was measured */
+  readonly groundRollFactor: number;
+  /** calibrated */
+  readonly stall: Readonly<Record<'clean' | 'takeoff' | 'landing', number>>;
+  /** in standard air at a pressure altitude */
+  readonly levelAt: (setting: PowerSetting, altitude: number) => LevelFlight;
+}
+
+const scanStep = 609.6; // m, 2,000 ft
+
+/** Heights from sea level to the ceiling at which curves are looked at, those where something changes among them. */
+export function scanHeights(top: number, corners: readonly (number | undefined)[]): number[] {
+  const steps = Math.max(1, Math.ceil(top / scanStep));
+  const even = Array.from({ length: steps + 1 }, (_, step) => (top * step) / steps);
+  const within = corners.filter(
+    (height): height is number => height !== undefined && height > 0 && height < top,
+  );
+  return [...new Set([...even, ...within])].sort((a, b) => a - b);
+}
+
+function climbIn(aircraft: AircraftInFlight, air: Air, mass: number): Climb {
+  return {
+    air,
+    bestRate: {
+      takeoff: bestRateOfClimb(aircraft, 'takeoff', air, mass),
+      continuous: bestRateOfClimb(aircraft, 'continuous', air, mass),
+    },
+    bestAngle: bestAngleOfClimb(aircraft, 'takeoff', air, mass),
+  };
+}
+
+/** Without fuel points the climb is the same, and its fuel not known. */
+function climbToCruise(
+  context: Context,
+  curves: Engine,
+  aircraft: AircraftInFlight,
+  field: FieldAir,
+): ClimbToHeight {
+  const { mission, airframe } = context.catalogue;
+  const fuelled = curves.consumption.rich === undefined ? { ...aircraft, fuelFlow: () => 0 } : aircraft;
+  return climbToHeight(
+    fuelled,
+    mission.elevation,
+    mission.cruiseAltitude,
+    airframe.maximumTakeoffWeight,
+    field.temperatureDeviation,
+  );
+}
+
+function flightFindings(engine: Package, flight: Flight): Finding[] {
+  const stop = (subject: string, text: string): Finding => ({
+    gravity: 'stop',
+    package: engine.name,
+    subject,
+    source: 'from the known flown point, at maximum takeoff weight',
+    text,
+  });
+  return [
+    ...(flight.ceiling.found === 'none'
+      ? [stop('climb', 'climbs less than 100 ft/min at sea level on a standard day')]
+      : []),
+    ...(flight.takeoff.possible
+      ? []
+      : [stop('takeoff', `the thrust does not suffice at the mission’s field: ${flight.takeoff.stops}`)]),
+  ];
+}
+
+function flightWith(
+  context: Context,
+  engine: Package,
+  curves: Engine,
+  base: PackageInFlight,
+  factor: number,
+): Flight {
+  const { airframe, mission } = context.catalogue;
+  const { liftClean, liftTakeoff = liftClean, liftLanding = liftTakeoff, wingArea } = airframe;
+  const { aircraft } = base;
+  const mass = airframe.maximumTakeoffWeight;
+  const field = homeField(mission);
+  const stall = (lift: number) => stallSpeed(mass, wingArea, lift, seaLevelDensity);
+  const flight: Flight = {
+    ...base,
+    mass,
+    field,
+    seaLevel: climbIn(aircraft, airAt(0), mass),
+    atField: climbIn(aircraft, field.air, mass),
+    ceiling: ceiling(aircraft, 'continuous', mass),
+    toCruise:
+      mission.cruiseAltitude > mission.elevation
+        ? climbToCruise(context, curves, aircraft, field)
+        : undefined,
+    takeoff: takeoff(aircraft, takeoffFrom(airframe, field.air, homeRunway(mission), mass, factor)),
+    groundRollFactor: factor,
+    stall: { clean: stall(liftClean), takeoff: stall(liftTakeoff), landing: stall(liftLanding) },
+    levelAt: (setting, altitude) => levelFlight(aircraft, setting, airAt(altitude), mass),
+  };
+  const findings = [
+    ...base.findings,
+    ...flightFindings(engine, flight),
+    ...speedFindings(context, engine, flight),
+  ];
+  return { ...flight, findings };
+}
+
+/** The flight figures of a package, or why there are none. */
+export function flightOf(
+  context: Context,
+  { flown, groundRollFactor }: FlownAirframe,
+  engine: Package,
+  curves: Engine,
+  configuration: Configuration,
+): { readonly flight: Flight | undefined; readonly findings: readonly Finding[] } {
+  if (flown === undefined) return { flight: undefined, findings: [] };
+  const { value: flight, refusal } = attempt(() => {
+    const base = packageInFlight(context, flown, engine, curves, configuration.equipment);
+    return flightWith(context, engine, curves, base, groundRollFactor);
+  });
+  if (flight !== undefined) return { flight, findings: flight.findings };
+  const finding: Finding = {
+    gravity: 'check',
+    package: engine.name,
+    subject: 'speed and climb',
+    source: 'known points, packages and cooling tables',
+    text: `not known: the values given cannot be true together: ${refusal}`,
+  };
+  return { flight, findings: [finding] };
+}
