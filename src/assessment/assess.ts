@@ -87,6 +87,7 @@ function assess(
     installation,
     electrical,
     price,
+    cost,
   ];
   return {
     package: engine,

@@ -1,6 +1,7 @@
 import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
 import type { Assessment, Comparison } from './assess.ts';
+import { costRows, costTitle } from './costRows.ts';
 import type { Shown } from './display.ts';
 import { countOf } from './finding.ts';
 import type { FuelAtSetting } from './fuelUse.ts';
@@ -15,7 +16,7 @@ export interface ComparisonRow {
 }
 
 export interface ComparisonGroup {
-  readonly title: string;
+  readonly title: (comparison: Comparison) => string;
   readonly rows: (comparison: Comparison) => readonly ComparisonRow[];
 }
 
@@ -32,7 +33,7 @@ const words = (label: string, value: ComparisonRow['value'], shown?: Shown): Com
   differs: false,
 });
 const group = (title: string, rows: readonly ComparisonRow[]): ComparisonGroup => ({
-  title,
+  title: () => title,
   rows: () => rows,
 });
 
@@ -63,6 +64,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('lead time', 'weeks', ({ price }) => price.leadTime),
     number('build time', 'wholeHours', ({ price }) => price.buildTime),
   ]),
+  { title: costTitle, rows: () => costRows },
   group('Weight', [
     number('powerplant, dry', 'weight', ({ powerplant }) => powerplant.dry.weight),
     number('powerplant, installed', 'weight', ({ powerplant }) => powerplant.installed.weight, true),
@@ -99,7 +101,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('propeller rpm, takeoff', 'rpm', ({ engine }) => engine.shaftSpeed.takeoff),
   ]),
   {
-    title: 'Fuel and endurance, reserve kept',
+    title: () => 'Fuel and endurance, reserve kept',
     rows: ({ baseline }) => [
       number('fuel flow, takeoff', 'fuelFlow', ({ fuel }) => fuel.takeoffFlow),
       ...baseline.fuel.settings.flatMap(atSetting),
@@ -125,7 +127,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('battery alone', 'minutes', ({ electrical }) => electrical.batteryTime),
   ]),
   {
-    title: 'Named loadings: least CG margin from takeoff to zero fuel',
+    title: () => 'Named loadings: least CG margin from takeoff to zero fuel',
     rows: ({ baseline }) =>
       baseline.balance.loadings.map(({ name }, index) =>
         words(

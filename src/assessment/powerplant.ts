@@ -75,18 +75,22 @@ function lumpFindings(
   });
 }
 
-/** A system that another package has and this one does not name is something forgotten, not something saved. */
-function forgottenSystems(context: Context, engine: Package): Finding[] {
+/** Systems that other packages have and this one does not name: something forgotten, not something saved. */
+export function missingSystems(context: Context, engine: Package): { name: string; elsewhere: number }[] {
   const key = nameKey(engine.name);
   return [...context.systems.values()]
     .filter(({ packages }) => !packages.has(key))
-    .map(({ name, packages }) => ({
-      gravity: 'check',
-      package: engine.name,
-      subject: name,
-      source: 'components table',
-      text: `no component of this system, which ${packages.size === 1 ? 'another package has' : `${packages.size} packages have`}; add it, or say "not required"`,
-    }));
+    .map(({ name, packages }) => ({ name, elsewhere: packages.size }));
+}
+
+function forgottenSystems(context: Context, engine: Package): Finding[] {
+  return missingSystems(context, engine).map(({ name, elsewhere }) => ({
+    gravity: 'check',
+    package: engine.name,
+    subject: name,
+    source: 'components table',
+    text: `no component of this system, which ${elsewhere === 1 ? 'another package has' : `${elsewhere} packages have`}; add it, or say "not required"`,
+  }));
 }
 
 export function powerplantOf(context: Context, engine: Package): Powerplant {

@@ -16,6 +16,8 @@ export interface Price {
   /** kit, powerplant and options, without tax */
   readonly total: number;
   readonly tax: number;
+  /** false where a price is missing: the amounts are then the least they can be */
+  readonly complete: boolean;
   /** the longest of package and components */
   readonly leadTime: number | undefined;
   readonly longestItem: string | undefined;
@@ -26,9 +28,12 @@ export interface Price {
 const sum = (prices: readonly (number | undefined)[]) =>
   prices.reduce<number>((total, price) => total + (price ?? 0), 0);
 
-/** Rows that have a price of their own: not what a lump holds, not what is taken out, not fluids. */
-const priced = ({ includedIn, weight, fluid, suppliedBy }: Component) =>
-  includedIn === undefined && weight >= 0 && !fluid && suppliedBy !== 'not required';
+/** Rows that somebody has to buy: not what a lump holds, not what is taken out. */
+export const bought = ({ includedIn, weight, suppliedBy }: Component) =>
+  includedIn === undefined && weight >= 0 && suppliedBy !== 'not required';
+
+/** Rows that must have a price; fluids may have one. */
+const priced = (component: Component) => bought(component) && !component.fluid;
 
 function priceFindings(
   context: Context,
@@ -76,7 +81,7 @@ function priceFindings(
 export function priceOf(context: Context, engine: Package, configuration: Configuration): Price {
   const { airframe, rates } = context.catalogue;
   const components = context.components.of(engine.name);
-  const own = components.filter(priced);
+  const own = components.filter(bought);
   const options = configuration.equipment.filter(({ standard }) => !standard);
   const bySupplier = (supplier: string) =>
     sum(own.filter(({ suppliedBy }) => suppliedBy === supplier).map(({ price }) => price));
@@ -101,6 +106,9 @@ export function priceOf(context: Context, engine: Package, configuration: Config
       sum(options.filter(({ suppliedBy }) => suppliedBy === 'builder').map(({ price }) => price)),
     total,
     tax: total * (rates.tax ?? 0),
+    complete:
+      airframe.kitPrice !== undefined &&
+      [...components.filter(priced), ...options].every(({ price }) => price !== undefined),
     leadTime: longest?.leadTime,
     longestItem: longest?.name,
     buildTime: buildTimes.every((hours) => hours === undefined) ? undefined : sum(buildTimes),

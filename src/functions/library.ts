@@ -3,6 +3,7 @@ import { airFormulas } from './airFormulas.ts';
 import { balanceFormulas } from './balanceFormulas.ts';
 import { comparisonFunctions } from './comparisonFunctions.ts';
 import { coolingFormulas } from './coolingFormulas.ts';
+import { costFunctions } from './costFunctions.ts';
 import { engineFormulas } from './engineFormulas.ts';
 import { flightFormulas } from './flightFormulas.ts';
 import type { Formula } from './formula.ts';
@@ -26,6 +27,7 @@ export const tableFunctions: readonly TableFunction[] = [
   ...comparisonFunctions,
   ...loadingFunctions,
   ...fuelFunctions,
+  ...costFunctions,
 ];
 
 /** Calls the custom function of that name, as the sheet would. */
