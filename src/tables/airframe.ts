@@ -138,7 +138,7 @@ const fields = {
     help: 'lift coefficient in the ground roll',
   }),
   buildHours: quantity('time', 'airframe build hours', { above: 0, help: 'without the powerplant' }),
-  kitPrice: money('kit price', { help: 'the airframe kit, without the powerplant' }),
+  kitPrice: money('kit price', { atLeast: 0, help: 'the airframe kit, without the powerplant' }),
   weightUnit: choice('show weights in', ['lb', 'kg'], {
     fallback: { value: 'lb', source: '' },
     help: 'unit of the results',

@@ -6,14 +6,14 @@ const fields = {
   growth: quantity('fraction', 'growth', {
     required: true,
     atLeast: 0,
-    atMost: 100,
+    atMost: 50,
     in: '%',
     help: 'by how much such weights grow until the aircraft is weighed',
   }),
   scatter: quantity('fraction', 'scatter', {
     required: true,
     atLeast: 0,
-    atMost: 100,
+    atMost: 50,
     in: '%',
     help: 'how far one such weight can be off either way',
   }),

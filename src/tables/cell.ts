@@ -7,9 +7,12 @@ export function isBlank(cell: Cell): boolean {
   return cell === null || cell === undefined || (typeof cell === 'string' && plain(cell) === '');
 }
 
-/** Text as a person reads it: no-break spaces are spaces, runs of spaces are one, none at the ends. */
+/** Text as a person reads it: every kind of space is a space, runs of them are one, none at the ends or without width. */
 export function plain(text: string): string {
-  return text.replace(/[\s\u00a0\u202f]+/g, ' ').trim();
+  return text
+    .replace(/[\u200b-\u200d\u2060]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
 }
 
 /** A typed name reduced to what tells names apart, for finding headers and choices whatever their case. */
@@ -22,16 +25,21 @@ export function isDate(cell: Cell): cell is Date {
   return Object.prototype.toString.call(cell) === '[object Date]';
 }
 
-/** An error cell (#REF!, #N/A …) arrives as its text. */
+/** An error cell (#REF!, #N/A … in whatever language) arrives as its text; "#1 tank" is a name. */
 export function isErrorText(cell: Cell): cell is string {
-  return typeof cell === 'string' && /^#[A-Z]/.test(cell);
+  return typeof cell === 'string' && /^#[^\s\d]/.test(cell);
 }
+
+/** Of a long text a message quotes the beginning. */
+const longestQuote = 60;
 
 /** The cell as it is quoted in a message. */
 export function quoted(cell: Cell): string {
   if (isBlank(cell)) return 'an empty cell';
   if (isDate(cell)) return 'a date';
-  return typeof cell === 'string' ? `"${cell}"` : String(cell);
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  if (typeof cell !== 'string') return String(cell);
+  return `"${cell.length > longestQuote ? `${cell.slice(0, longestQuote)}…` : cell}"`;
 }
 
 /**
@@ -47,6 +55,6 @@ export function numberIn(cell: Cell): number | { readonly fault: string } {
   if (typeof cell === 'boolean') return { fault: 'a number, not a tick box' };
   const text = plain(cell ?? '').replace(/^\u2212/, '-');
   if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return Number(text);
-  if (/^[+-]?\d+,\d+$/.test(text)) return { fault: 'a number with a decimal point, not a comma' };
+  if (/^[+-]?\d+,\d+$/.test(text)) return { fault: 'a number with a decimal point and no comma' };
   return { fault: 'a number without unit or separators' };
 }

@@ -1,9 +1,10 @@
 import { type Cell, quoted } from './cell.ts';
+import type { Lines } from './lines.ts';
 
 /** One thing wrong in a table, at a place a person can find. */
 export interface Fault {
   readonly table: string;
-  /** Row in the table, its header being row 1; undefined when the whole table is meant. */
+  /** Row in the table, the first of its range being row 1; undefined when the whole table is meant. */
   readonly row: number | undefined;
   /** What stands in the row's naming cells, so that it is found after sorting. */
   readonly rowName: string;
@@ -18,20 +19,42 @@ export interface Remark {
   readonly text: string;
 }
 
+interface FaultPlace {
+  readonly row?: number | undefined;
+  readonly rowName?: string;
+  readonly column?: string;
+}
+
 /** Collects every fault and remark of a reading, so that all are reported together. */
 export class FaultLog {
   readonly faults: Fault[] = [];
   readonly remarks: Remark[] = [];
+  /** The tables as found, so that a fault that shows later can quote what was typed. */
+  readonly lines = new Map<string, Lines>();
   private currency: string | undefined;
 
-  fault(
-    table: string,
-    place: { row?: number; rowName?: string; column?: string },
-    got: Cell,
-    expected: string,
-  ): void {
-    const { row, rowName = '', column = '' } = place;
-    this.faults.push({ table, row, rowName, column, got: quoted(got), expected });
+  private add(table: string, { row, rowName = '', column = '' }: FaultPlace, got: string, expected: string) {
+    this.faults.push({ table, row, rowName, column, got, expected });
+  }
+
+  fault(table: string, place: FaultPlace, got: Cell, expected: string): void {
+    this.add(table, place, quoted(got), expected);
+  }
+
+  /** A table, a column or an attribute that is not there. */
+  absent(table: string, place: FaultPlace, expected: string): void {
+    this.add(table, place, 'nothing', expected);
+  }
+
+  /** True where a cell, its unit or the header above it has a fault already: what follows from it is not said again. */
+  isFaulty(table: string, row: number, column: string): boolean {
+    return this.faults.some(
+      (fault) =>
+        fault.table === table &&
+        (fault.column === `unit of ${column}` ||
+          fault.expected === `"${column}"` ||
+          (fault.row === row && (fault.column === column || fault.column === 'unit'))),
+    );
   }
 
   remark(table: string, text: string): void {
@@ -51,10 +74,6 @@ export class FaultLog {
 
 /** A fault in one line: `components, row 7 (Larch, radiator), weight: got "12,5", expected …`. */
 export function faultText({ table, row, rowName, column, got, expected }: Fault): string {
-  const where = [
-    table,
-    ...(row === undefined ? [] : [`row ${row}${rowName ? ` (${rowName})` : ''}`]),
-    ...(column ? [column] : []),
-  ];
-  return `${where.join(', ')}: got ${got}, expected ${expected}`;
+  const name = row === undefined ? rowName : `row ${row}${rowName ? ` (${rowName})` : ''}`;
+  return `${[table, name, column].filter((part) => part !== '').join(', ')}: got ${got}, expected ${expected}`;
 }

@@ -1,5 +1,5 @@
 import { fromSi, type QuantityKind, toSi, unitNamed, unitsOf } from '../units.ts';
-import { type Cell, isBlank, isErrorText, nameKey, numberIn, plain } from './cell.ts';
+import { type Cell, isBlank, isDate, isErrorText, nameKey, numberIn, plain } from './cell.ts';
 
 /** A value the table did not give, where it comes from, and whether leaving it out deserves a word. */
 export interface Fallback<T> {
@@ -85,10 +85,25 @@ function limitsBroken(kind: QuantityKind, value: number, unit: string, limits: L
   return undefined;
 }
 
+/** The greatest share a percentage field holds, heat over shaft power. */
+const greatestShare = 1.5;
+
 /**
- * A quantity: read in whatever unit of its kind the table names, kept in SI.
- * A percentage between 0 and 1 is refused: a cell shown as 25 % arrives as 0.25, and nobody can tell it from a quarter of
- * one per cent. A tiny percentage is written with the unit "fraction".
+ * True where a number beside "%" can be two things: a cell shown as 25 % arrives as 0.25, which also is a quarter of one
+ * per cent. Where the limits exclude a hundred times the number, it is what it says.
+ */
+function isAmbiguous(kind: QuantityKind, value: number, unit: string, limits: Limits): boolean {
+  return (
+    unit === '%' &&
+    value !== 0 &&
+    Math.abs(value) <= greatestShare &&
+    limitsBroken(kind, 100 * value, unit, limits) === undefined
+  );
+}
+
+/**
+ * A quantity: read in whatever unit of its kind the table names, kept in SI. An ambiguous percentage is refused; it can
+ * be written with the unit "fraction".
  */
 export function quantity<O extends Presence<number> & Limits>(
   kind: QuantityKind,
@@ -101,10 +116,9 @@ export function quantity<O extends Presence<number> & Limits>(
     read: (cell, unit) => {
       const value = numberIn(cell);
       if (typeof value !== 'number') return { expected: value.fault };
-      if (unit === '%' && Math.abs(value) > 0 && Math.abs(value) < 1) {
-        return {
-          expected: 'a percentage such as 25, or the unit "fraction"; a cell shown as 25 % holds 0.25',
-        };
+      if (isAmbiguous(kind, value, unit, options)) {
+        const either = `${trimmed(value)} % or ${trimmed(100 * value)} %`;
+        return { expected: `a clear percentage: this may be ${either}; the unit "fraction" says which` };
       }
       const broken = limitsBroken(kind, value, unit, options);
       return broken ? { expected: broken } : { value: toSi(kind, value, unit) };
@@ -144,15 +158,11 @@ export function count<O extends Presence<number> & Limits>(
 }
 
 /** An amount of money; its unit is the currency's three-letter code (ISO 4217). */
-export function money<O extends Presence<number>>(label: string, options: O): Field<Given<number, O>> {
-  return field<number, O>(label, options, {
-    unit: 'currency',
-    customaryUnit: 'USD',
-    read: (cell) => {
-      const value = numberIn(cell);
-      return typeof value === 'number' ? { value } : { expected: value.fault };
-    },
-  });
+export function money<O extends Presence<number> & Limits>(
+  label: string,
+  options: O,
+): Field<Given<number, O>> {
+  return { ...ratio(label, options), unit: 'currency', customaryUnit: 'USD' };
 }
 
 /** A price of fuel, such as 6.40 USD/US gal or 2.30 EUR/L; kept per m³. */
@@ -162,9 +172,10 @@ export function fuelPrice<O extends Presence<number>>(label: string, options: O)
     customaryUnit: 'USD/US gal',
     read: (cell, unit) => {
       const value = numberIn(cell);
-      return typeof value === 'number'
-        ? { value: value / toSi('volume', 1, unit.slice(4)) }
-        : { expected: value.fault };
+      if (typeof value !== 'number') return { expected: value.fault };
+      return value < 0
+        ? { expected: 'a number of at least 0' }
+        : { value: value / toSi('volume', 1, unit.slice(4)) };
     },
   });
 }
@@ -223,7 +234,7 @@ export function names(label: string, options: { help: string }): Field<readonly 
     { ...options, fallback: { value: [], source: '' } },
     {
       read: (cell) =>
-        isErrorText(cell) || typeof cell === 'boolean'
+        isErrorText(cell) || isDate(cell) || typeof cell === 'boolean'
           ? { expected: 'names separated by commas' }
           : {
               value: plain(String(cell))
@@ -239,13 +250,15 @@ export function names(label: string, options: { help: string }): Field<readonly 
 export function unitFor(kind: FieldUnit, cell: Cell): Reading<string> {
   const typed = isBlank(cell) ? '' : plain(String(cell));
   if (kind === 'currency') {
-    return /^[A-Z]{3}$/.test(typed) ? { value: typed } : { expected: 'a currency code of three capitals' };
+    return /^[A-Za-z]{3}$/.test(typed)
+      ? { value: typed.toUpperCase() }
+      : { expected: 'a currency code of three letters, such as USD' };
   }
   if (kind === 'currency per volume') {
-    const [, code, volume = ''] = /^([A-Z]{3}) ?\/ ?(.+)$/.exec(typed) ?? [];
+    const [, code, volume = ''] = /^([A-Za-z]{3}) ?\/ ?(.+)$/.exec(typed) ?? [];
     const unit = unitNamed('volume', volume);
     return code && unit
-      ? { value: `${code}/${unit}` }
+      ? { value: `${code.toUpperCase()}/${unit}` }
       : { expected: 'a currency and a volume, such as USD/US gal or EUR/L' };
   }
   const unit = unitNamed(kind, typed);

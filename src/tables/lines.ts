@@ -1,4 +1,4 @@
-import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
+import { type Cell, type Grid, isBlank, isErrorText, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 
 /** One row of a sheet with its number, as a person counts: the first is 1. */
@@ -15,20 +15,22 @@ export interface Lines {
   readonly body: readonly Line[];
 }
 
-export const hasValue = (cells: readonly Cell[]) => cells.some((cell) => !isBlank(cell));
+/** True where a person entered something: a tick box that is not ticked stands in every spare row of a sheet. */
+export const hasValue = (cells: readonly Cell[]) => cells.some((cell) => !isBlank(cell) && cell !== false);
 
-/** Columns by name; duplicates, and values below an empty header, are faults. */
+/** Columns by name; duplicates, errors, and values below an empty header, are faults. */
 function columnsOf(table: string, header: Line, body: readonly Line[], log: FaultLog): Map<string, number> {
   const columns = new Map<string, number>();
   header.cells.forEach((cell, index) => {
     const place = { row: header.row, column: isBlank(cell) ? `column ${index + 1}` : plain(String(cell)) };
     if (isBlank(cell)) {
-      const orphan = body.find(({ cells }) => !isBlank(cells[index]));
+      const orphan = body.find(({ cells }) => hasValue([cells[index]]));
       if (orphan) log.fault(table, place, cell, `a header: row ${orphan.row} of this column holds a value`);
       return;
     }
     const name = nameKey(String(cell));
-    if (columns.has(name)) log.fault(table, place, cell, 'a header that stands once');
+    if (isErrorText(cell)) log.fault(table, place, cell, 'a header');
+    else if (columns.has(name)) log.fault(table, place, cell, 'a header that stands once');
     else columns.set(name, index);
   });
   return columns;
@@ -46,14 +48,16 @@ export function linesOf(
   atLeast: number,
   log: FaultLog,
 ): Lines | undefined {
-  const lines = (grid ?? [])
+  const filled = (grid ?? [])
     .map((cells, index): Line => ({ cells, row: index + 1 }))
     .filter(({ cells }) => hasValue(cells));
   const keys = new Set(labels.map(nameKey));
   const isHeader = ({ cells }: Line) =>
     cells.filter((cell) => typeof cell === 'string' && keys.has(nameKey(cell))).length >= atLeast;
-  const header = lines.find(isHeader) ?? lines[0];
+  const header = filled.find(isHeader) ?? filled[0];
   if (header === undefined) return undefined;
-  const body = lines.filter(({ row }) => row > header.row);
-  return { header, body, columns: columnsOf(table, header, body, log) };
+  const body = filled.filter(({ row }) => row > header.row);
+  const lines = { header, body, columns: columnsOf(table, header, body, log) };
+  log.lines.set(table, lines);
+  return lines;
 }

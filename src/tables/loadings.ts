@@ -1,4 +1,5 @@
 import type { Grid } from './cell.ts';
+import { conflict } from './conflict.ts';
 import type { FaultLog } from './faults.ts';
 import { type Field, quantity, text } from './field.ts';
 import { readRows } from './readRows.ts';
@@ -50,7 +51,9 @@ export function readLoadings(
   tanks: readonly Tank[],
   log: FaultLog,
 ): Loading[] {
-  const table = loadingsTable(stations, tanks);
+  const named = <R extends { readonly name: string | undefined }>(records: readonly R[]) =>
+    records.filter(({ name }) => name !== undefined);
+  const table = loadingsTable(named(stations), named(tanks));
   return readRows(table, grid, log).map((record) => {
     const amounts = (kind: string, of: readonly { readonly name: string }[]) =>
       new Map(of.map(({ name }) => [name, (record[`${kind} ${name}`] as number | undefined) ?? 0]));
@@ -60,10 +63,10 @@ export function readLoadings(
       stations: amounts('station', stations),
       tanks: amounts('tank', tanks),
     };
-    for (const tank of tanks) {
-      if ((loading.tanks.get(tank.name) ?? 0) > tank.usable * (1 + 1e-9)) {
-        const place = { row: record.row, rowName: loading.name, column: tank.name };
-        log.fault(table.name, place, 'more fuel', 'no more than the tank holds usable');
+    for (const { name, usable } of tanks) {
+      if ((loading.tanks.get(name) ?? 0) > usable * (1 + 1e-9)) {
+        const place = { row: record.row, rowName: loading.name };
+        conflict(log, table.name, place, name, 'no more than the tank holds usable');
       }
     }
     return loading;

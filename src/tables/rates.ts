@@ -8,7 +8,7 @@ const fields = {
   mogasAtHome: flag('mogas sold at home', { help: 'at the home field' }),
   jet: fuelPrice('Jet A', { help: 'price of fuel' }),
   jetAtHome: flag('Jet A sold at home', { help: 'at the home field' }),
-  labour: money('labour an hour', { help: 'for building and upkeep; 0 for one’s own' }),
+  labour: money('labour an hour', { atLeast: 0, help: 'for building and upkeep; 0 for one’s own' }),
   tax: quantity('fraction', 'sales tax', { atLeast: 0, atMost: 50, in: '%', help: 'on the whole price' }),
   deposit: quantity('fraction', 'deposit', {
     atLeast: 0,
@@ -16,10 +16,10 @@ const fields = {
     in: '%',
     help: 'of the price, with the order',
   }),
-  insurance: money('insurance a year', { help: 'hull and liability' }),
-  hangar: money('hangar a year', { help: 'parking, subscriptions' }),
-  unscheduled: money('unscheduled upkeep an hour', { help: 'what breaks' }),
-  oxygen: money('oxygen an hour', { help: 'where the cruise height needs it' }),
+  insurance: money('insurance a year', { atLeast: 0, help: 'hull and liability' }),
+  hangar: money('hangar a year', { atLeast: 0, help: 'parking, subscriptions' }),
+  unscheduled: money('unscheduled upkeep an hour', { atLeast: 0, help: 'what breaks' }),
+  oxygen: money('oxygen an hour', { atLeast: 0, help: 'where the cruise height needs it' }),
   hoursPerYear: quantity('time', 'hours a year', {
     above: 0,
     in: 'h',

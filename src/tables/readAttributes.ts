@@ -1,44 +1,71 @@
-import { type Grid, isBlank, nameKey, plain } from './cell.ts';
+import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import type { Fields, ValuesOf } from './field.ts';
 import { hasValue, type Line, type Lines, linesOf } from './lines.ts';
-import { readCell, readUnit, reportUnknown } from './readCell.ts';
+import { isNoUnit, meantLabel, readCell, readUnit, reportUnknown, whereEmpty } from './readCell.ts';
 import type { Origin, Table } from './table.ts';
 
 const nameColumn = 'attribute';
 const unitColumn = 'unit';
 const valueColumn = 'value';
-const noteColumn = 'note';
+const noteColumns = ['note', 'notes'];
+
+type AttributeLines = ReadonlyMap<string, Line>;
+type Units = ReadonlyMap<string, string | undefined>;
+
+/**
+ * Looks for the columns a table must have; where one is not there, a header that was probably meant to be it is the fault.
+ * @returns the indexes of all other columns
+ */
+function otherColumns(table: string, lines: Lines, own: readonly string[], log: FaultLog): number[] {
+  const { columns, header } = lines;
+  const absent = own.filter((name) => !columns.has(name));
+  const meant: string[] = [];
+  const others: number[] = [];
+  for (const [name, at] of columns) {
+    if (own.includes(name) || noteColumns.includes(name)) continue;
+    const label = meantLabel(name, absent);
+    if (label === undefined) others.push(at);
+    else {
+      log.fault(table, { row: header.row, column: 'column' }, header.cells[at], `"${label}"`);
+      meant.push(label);
+    }
+  }
+  for (const name of absent) {
+    if (!meant.includes(name)) log.absent(table, { row: header.row }, `a column headed "${name}"`);
+  }
+  return others;
+}
 
 /** The lines of an attribute table by the key of their field; headings and empty lines are passed over. */
-function attributeLines(table: Table<Fields>, lines: Lines, log: FaultLog): Map<string, Line> {
-  const { columns, header, body } = lines;
+function attributeLines(table: Table<Fields>, { columns, body }: Lines, log: FaultLog): AttributeLines {
   const found = new Map<string, Line>();
   const fields = Object.entries(table.fields);
-  const labels = fields.map(([, { label }]) => label);
-  const nameAt = columns.get(nameColumn);
-  if (nameAt === undefined) {
-    log.fault(table.name, { row: header.row }, header.cells[0], `a column headed "${nameColumn}"`);
-    return found;
-  }
+  const nameAt = columns.get(nameColumn) as number;
+  const notesAt = noteColumns.map((name) => columns.get(name));
+  const nameOf = ({ cells }: Line) => nameKey(String(cells[nameAt] ?? ''));
+  const present = new Set(body.map(nameOf));
+  const absent = fields.filter(([, { label }]) => !present.has(nameKey(label)));
+  const labels = absent.map(([, { label }]) => label);
+  const meant: (string | undefined)[] = [];
   for (const line of body) {
     const { cells, row } = line;
-    const cell = cells[nameAt];
-    const filled = hasValue(
-      cells.filter((_, index) => index !== nameAt && index !== columns.get(noteColumn)),
-    );
-    if (isBlank(cell)) {
-      if (filled) log.fault(table.name, { row, column: nameColumn }, cell, 'the name of an attribute');
+    const typed = cells[nameAt];
+    const filled = hasValue(cells.filter((_, index) => index !== nameAt && !notesAt.includes(index)));
+    if (isBlank(typed)) {
+      if (filled) log.fault(table.name, { row, column: nameColumn }, typed, 'the name of an attribute');
       continue;
     }
-    const typed = String(cell);
-    const field = fields.find(([, { label }]) => nameKey(label) === nameKey(typed));
+    const field = fields.find(([, { label }]) => nameKey(label) === nameOf(line));
     const first = field && found.get(field[0]);
     if (first) {
       const expected = `an attribute that row ${first.row} does not have already`;
       log.fault(table.name, { row, column: nameColumn }, typed, expected);
     } else if (field) found.set(field[0], line);
-    else if (filled) reportUnknown(table.name, nameColumn, typed, row, labels, log);
+    else if (filled) meant.push(reportUnknown(table.name, nameColumn, typed, row, labels, log));
+  }
+  for (const [, { label, required }] of absent) {
+    if (required && !meant.includes(label)) log.absent(table.name, { rowName: label }, 'this attribute');
   }
   return found;
 }
@@ -46,17 +73,17 @@ function attributeLines(table: Table<Fields>, lines: Lines, log: FaultLog): Map<
 /** The unit of every attribute that has a value; a unit may be missing where there is nothing to measure. */
 function attributeUnits(
   table: Table<Fields>,
-  attributes: ReadonlyMap<string, Line>,
-  lines: Lines,
+  attributes: AttributeLines,
+  unitAt: number | undefined,
   valuesAt: readonly number[],
   log: FaultLog,
-): Map<string, string | undefined> {
-  const unitAt = lines.columns.get(unitColumn);
+): Units {
   const units = new Map<string, string | undefined>();
+  if (unitAt === undefined) return units;
   for (const [key, { cells, row }] of attributes) {
     const field = table.fields[key] as Fields[string];
-    const cell = unitAt === undefined ? undefined : cells[unitAt];
-    if (isBlank(cell) && valuesAt.every((index) => isBlank(cells[index]))) continue;
+    const cell = cells[unitAt];
+    if (isNoUnit(cell) && valuesAt.every((index) => isBlank(cells[index]))) continue;
     units.set(key, readUnit(table.name, field, cell, { row, rowName: field.label, column: unitColumn }, log));
   }
   return units;
@@ -65,10 +92,9 @@ function attributeUnits(
 /** Reads the attributes of one record, whose values stand in one column. */
 function readColumn<F extends Fields>(
   table: Table<F>,
-  attributes: ReadonlyMap<string, Line>,
-  units: ReadonlyMap<string, string | undefined>,
-  headerRow: number,
-  at: number | undefined,
+  attributes: AttributeLines,
+  units: Units,
+  at: number,
   column: string,
   log: FaultLog,
 ): ValuesOf<F> & Origin {
@@ -76,13 +102,21 @@ function readColumn<F extends Fields>(
   const defaulted: string[] = [];
   for (const [key, field] of Object.entries(table.fields)) {
     const line = attributes.get(key);
-    const place = { row: line?.row ?? headerRow, rowName: field.label, column };
-    const cell = at === undefined ? undefined : line?.cells[at];
-    const reading = readCell(table.name, field, cell, units.get(key), place, log);
+    const reading =
+      line === undefined
+        ? whereEmpty(field)
+        : readCell(
+            table.name,
+            field,
+            line.cells[at],
+            units.get(key),
+            { row: line.row, rowName: field.label, column },
+            log,
+          );
     values[key] = reading.value;
     if (reading.defaulted) defaulted.push(key);
   }
-  return { ...(values as ValuesOf<F>), row: headerRow, defaulted };
+  return { ...(values as ValuesOf<F>), row: 1, defaulted };
 }
 
 /** Reads a table that is one record, an attribute a row, under the columns attribute, value, unit. */
@@ -92,20 +126,20 @@ export function readAttributes<F extends Fields>(
   log: FaultLog,
 ): ValuesOf<F> & Origin {
   const lines = linesOf(table.name, grid, [nameColumn], 1, log);
-  if (lines === undefined && !table.required)
-    return readColumn(table, new Map(), new Map(), 1, undefined, '', log);
   if (lines === undefined) {
-    log.fault(table.name, {}, '', 'this table');
-    return { ...({} as ValuesOf<F>), row: 1, defaulted: [] };
+    if (table.required) log.absent(table.name, {}, 'this table');
+    return readColumn(table, new Map(), new Map(), 0, valueColumn, log);
   }
-  const at = lines.columns.get(valueColumn);
-  if (at === undefined) {
-    log.fault(table.name, { row: lines.header.row }, '', `a column headed "${valueColumn}"`);
-    return { ...({} as ValuesOf<F>), row: lines.header.row, defaulted: [] };
-  }
+  const own = [nameColumn, valueColumn, unitColumn];
+  const { header, columns } = lines;
+  for (const other of otherColumns(table.name, lines, own, log))
+    reportUnknown(table.name, 'column', header.cells[other], header.row, [], log);
+  const at = columns.get(valueColumn);
+  if (at === undefined || !columns.has(nameColumn))
+    return readColumn(table, new Map(), new Map(), 0, valueColumn, log);
   const attributes = attributeLines(table, lines, log);
-  const units = attributeUnits(table, attributes, lines, [at], log);
-  return readColumn(table, attributes, units, lines.header.row, at, valueColumn, log);
+  const units = attributeUnits(table, attributes, columns.get(unitColumn), [at], log);
+  return readColumn(table, attributes, units, at, valueColumn, log);
 }
 
 /** Reads a table whose records stand side by side, each under its name. */
@@ -116,24 +150,20 @@ export function readAcross<F extends Fields>(
 ): (ValuesOf<F> & Origin & { readonly name: string })[] {
   const lines = linesOf(table.name, grid, [nameColumn], 1, log);
   if (lines === undefined) {
-    log.fault(table.name, {}, '', 'this table');
+    log.absent(table.name, {}, 'this table');
     return [];
   }
   const { header, columns } = lines;
-  const attributes = attributeLines(table, lines, log);
-  const own = [nameColumn, unitColumn, noteColumn];
-  const valuesAt = [...columns].filter(([name]) => !own.includes(name)).map(([, index]) => index);
+  const valuesAt = otherColumns(table.name, lines, [nameColumn, unitColumn], log);
+  if (!columns.has(nameColumn)) return [];
   if (valuesAt.length === 0) {
-    log.fault(
-      table.name,
-      { row: header.row },
-      '',
-      `at least one column beside "${nameColumn}" and "${unitColumn}"`,
-    );
+    const expected = `at least one column beside "${nameColumn}" and "${unitColumn}"`;
+    log.absent(table.name, { row: header.row }, expected);
   }
-  const units = attributeUnits(table, attributes, lines, valuesAt, log);
+  const attributes = attributeLines(table, lines, log);
+  const units = attributeUnits(table, attributes, columns.get(unitColumn), valuesAt, log);
   return valuesAt.map((at) => {
-    const name = plain(String(header.cells[at]));
-    return { ...readColumn(table, attributes, units, header.row, at, name, log), name };
+    const name = plain(String(header.cells[at] as Cell));
+    return { ...readColumn(table, attributes, units, at, name, log), name };
   });
 }

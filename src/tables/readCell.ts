@@ -9,23 +9,38 @@ export interface Place {
   readonly column: string;
 }
 
-/** The label a typed name was probably meant to be: at most a quarter of its letters differ. */
-function meantLabel(typed: string, labels: readonly string[]): string | undefined {
-  return labels.find((label) => distance(nameKey(typed), nameKey(label)) <= Math.ceil(label.length / 4));
+/**
+ * The label a typed name was probably meant to be: the nearest of which at most a quarter of the letters differ.
+ * @param absent labels of the table that do not stand in it: one that does was not meant
+ */
+export function meantLabel(typed: Cell, absent: readonly string[]): string | undefined {
+  let meant: string | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const label of absent) {
+    const differing = distance(nameKey(String(typed)), nameKey(label));
+    if (differing > Math.ceil(label.length / 4) || differing >= least) continue;
+    meant = label;
+    least = differing;
+  }
+  return meant;
 }
 
-/** A column or row that is not the table's own: probably a slip (a fault), else left alone and said so. */
+/**
+ * A column or row that is not the table's own: probably a slip (a fault), else left alone and said so.
+ * @returns the label that was probably meant
+ */
 export function reportUnknown(
   table: string,
   what: 'column' | 'attribute',
-  typed: string,
+  typed: Cell,
   row: number,
-  labels: readonly string[],
+  absent: readonly string[],
   log: FaultLog,
-): void {
-  const meant = meantLabel(typed, labels);
+): string | undefined {
+  const meant = meantLabel(typed, absent);
   if (meant !== undefined) log.fault(table, { row, column: what }, typed, `"${meant}"`);
-  else log.remark(table, `${what} "${plain(typed)}" is not one of this table's and is not read`);
+  else log.remark(table, `${what} "${plain(String(typed))}" is not one of this table's and is not read`);
+  return meant;
 }
 
 /** Reads one cell into its field's value; a fault is logged where it is none, a default taken where it is empty. */
@@ -39,8 +54,7 @@ export function readCell(
 ): { value: unknown; defaulted: boolean } {
   if (isBlank(cell)) {
     if (field.required) log.fault(table, place, cell, 'a value');
-    const silent = field.fallback === undefined || field.fallback.source === '';
-    return { value: field.fallback?.value, defaulted: !silent };
+    return whereEmpty(field);
   }
   if (field.unit !== undefined && unit === undefined) return { value: undefined, defaulted: false };
   const reading = field.read(cell, unit ?? '');
@@ -48,6 +62,14 @@ export function readCell(
   log.fault(table, place, cell, reading.expected);
   return { value: undefined, defaulted: false };
 }
+
+/** What a field is where nothing is given: its default, worth a word where the default has a source. */
+export function whereEmpty({ fallback }: Field<unknown>): { value: unknown; defaulted: boolean } {
+  return { value: fallback?.value, defaulted: fallback !== undefined && fallback.source !== '' };
+}
+
+/** True for a unit cell that says that there is none: empty, a dash, or the word that labels the row of units. */
+export const isNoUnit = (cell: Cell) => isBlank(cell) || /^([-–—]|units?)$/i.test(plain(String(cell)));
 
 /** Reads the unit cell of a field; undefined where there is nothing to measure, or after a fault. */
 export function readUnit(
@@ -58,7 +80,7 @@ export function readUnit(
   log: FaultLog,
 ): string | undefined {
   if (field.unit === undefined) {
-    if (!isBlank(cell)) log.fault(table, place, cell, `no unit for ${field.label}`);
+    if (!isNoUnit(cell)) log.fault(table, place, cell, `no unit for ${field.label}`);
     return undefined;
   }
   const unit = unitFor(field.unit, cell);

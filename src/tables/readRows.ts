@@ -1,57 +1,75 @@
-import { type Grid, isBlank, nameKey, plain } from './cell.ts';
+import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import type { Fields, ValuesOf } from './field.ts';
-import { type Line, type Lines, linesOf } from './lines.ts';
-import { readCell, readUnit, reportUnknown } from './readCell.ts';
+import { hasValue, type Line, type Lines, linesOf } from './lines.ts';
+import { isNoUnit, readCell, readUnit, reportUnknown, whereEmpty } from './readCell.ts';
 import type { Origin, Table } from './table.ts';
 
-/** The columns of the table's fields, with their units. */
-interface Column {
-  readonly index: number | undefined;
-  readonly unit: string | undefined;
+/** Where the fields of a table stand; undefined for a column that is not there. */
+type ColumnIndexes = ReadonlyMap<string, number | undefined>;
+type Units = ReadonlyMap<string, string | undefined>;
+
+function columnIndexes(table: Table<Fields>, { header, columns }: Lines, log: FaultLog): ColumnIndexes {
+  const fields = Object.entries(table.fields);
+  const absent = fields.filter(([, { label }]) => !columns.has(nameKey(label)));
+  const labels = absent.map(([, { label }]) => label);
+  const known = new Set(['note', 'notes', ...fields.map(([, { label }]) => nameKey(label))]);
+  const meant = [...columns]
+    .filter(([name]) => !known.has(name))
+    .map(([, at]) => reportUnknown(table.name, 'column', header.cells[at], header.row, labels, log));
+  for (const [, { label, required }] of absent) {
+    if (required && !meant.includes(label))
+      log.absent(table.name, { row: header.row, column: label }, 'this column');
+  }
+  return new Map(fields.map(([key, { label }]) => [key, columns.get(nameKey(label))]));
 }
 
-function columnsOfFields<F extends Fields>(
-  table: Table<F>,
-  lines: Lines,
+/** True where a record stands in the place of the units: it has a name, or a number where a unit belongs. */
+function isRecord(table: Table<Fields>, line: Line, indexes: ColumnIndexes): boolean {
+  return Object.entries(table.fields).some(([key, { unit, key: namesRecord }]) => {
+    const index = indexes.get(key);
+    const cell = index === undefined ? undefined : line.cells[index];
+    return unit === undefined ? namesRecord && !isNoUnit(cell) : typeof cell === 'number';
+  });
+}
+
+/** The unit of every column; a unit may be missing where there is nothing to measure. */
+function unitsOfColumns(
+  table: Table<Fields>,
+  indexes: ColumnIndexes,
+  line: Line | undefined,
+  records: readonly Line[],
+  row: number,
   log: FaultLog,
-): Map<string, Column> {
-  const { header, columns, body } = lines;
-  const units = body[0];
-  const fields = Object.entries(table.fields);
-  const labels = fields.map(([, { label }]) => label);
-  const known = new Set([...labels, 'note'].map(nameKey));
-  for (const [name, index] of columns) {
-    if (!known.has(name))
-      reportUnknown(table.name, 'column', String(header.cells[index]), header.row, labels, log);
+): Units {
+  const units = new Map<string, string | undefined>();
+  for (const [key, field] of Object.entries(table.fields)) {
+    const index = indexes.get(key);
+    if (index === undefined) continue;
+    const cell = line?.cells[index];
+    if (isNoUnit(cell) && !records.some(({ cells }) => hasValue([cells[index]]))) continue;
+    units.set(key, readUnit(table.name, field, cell, { row, column: `unit of ${field.label}` }, log));
   }
-  return new Map(
-    fields.map(([key, field]): [string, Column] => {
-      const index = columns.get(nameKey(field.label));
-      if (index === undefined) {
-        if (field.required)
-          log.fault(table.name, { row: header.row, column: field.label }, '', 'this column');
-        return [key, { index, unit: undefined }];
-      }
-      const place = { row: units?.row ?? header.row + 1, column: `unit of ${field.label}` };
-      return [key, { index, unit: readUnit(table.name, field, units?.cells[index], place, log) }];
-    }),
-  );
+  return units;
 }
 
 function readRecord<F extends Fields>(
   table: Table<F>,
   { cells, row }: Line,
   rowName: string,
-  columns: ReadonlyMap<string, Column>,
+  indexes: ColumnIndexes,
+  units: Units,
   log: FaultLog,
 ): ValuesOf<F> & Origin {
   const values: Record<string, unknown> = {};
   const defaulted: string[] = [];
   for (const [key, field] of Object.entries(table.fields)) {
-    const { index, unit } = columns.get(key) as Column;
-    const cell = index === undefined ? undefined : cells[index];
-    const reading = readCell(table.name, field, cell, unit, { row, rowName, column: field.label }, log);
+    const index = indexes.get(key);
+    const place = { row, rowName, column: field.label };
+    const reading =
+      index === undefined
+        ? whereEmpty(field)
+        : readCell(table.name, field, cells[index], units.get(key), place, log);
     values[key] = reading.value;
     if (reading.defaulted) defaulted.push(key);
   }
@@ -68,28 +86,33 @@ export function readRows<F extends Fields>(
   const labels = fields.map(([, { label }]) => label);
   const lines = linesOf(table.name, grid, labels, Math.min(2, labels.length), log);
   if (lines === undefined) {
-    if (table.required) log.fault(table.name, {}, '', 'this table');
+    if (table.required) log.absent(table.name, {}, 'this table');
     return [];
   }
-  const columns = columnsOfFields(table, lines, log);
+  const indexes = columnIndexes(table, lines, log);
+  const [first, ...records] = lines.body;
+  const unitsRow = lines.header.row + 1;
+  if (first !== undefined && isRecord(table, first, indexes)) {
+    const cell = first.cells.find((each) => !isBlank(each));
+    log.fault(table.name, { row: first.row }, cell, 'a row of units under the header: lb, in, …');
+    return [];
+  }
+  const units = unitsOfColumns(table, indexes, first, records, first?.row ?? unitsRow, log);
+  if (records.length === 0 && table.required) log.absent(table.name, {}, 'at least one row');
+
   const keys = fields.filter(([, { key }]) => key);
   const keyLabels = keys.map(([, { label }]) => label).join(', ');
+  const cellOf = (line: Line, key: string): Cell => line.cells[indexes.get(key) ?? line.cells.length];
   const seen = new Map<string, number>();
-  const records = lines.body.slice(1).map((line) => {
-    const rowName = keys
-      .map(([key]) => columns.get(key)?.index)
-      .map((index) => (index === undefined ? undefined : line.cells[index]))
-      .filter((cell) => !isBlank(cell))
-      .map((cell) => plain(String(cell)))
-      .join(', ');
-    const first = table.unique && rowName !== '' ? seen.get(nameKey(rowName)) : undefined;
-    if (first === undefined) seen.set(nameKey(rowName), line.row);
+  return records.map((line) => {
+    const names = keys.map(([key]) => cellOf(line, key)).filter((cell) => !isBlank(cell));
+    const rowName = names.map((cell) => plain(String(cell))).join(', ');
+    const taken = table.unique && names.length === keys.length ? seen.get(nameKey(rowName)) : undefined;
+    if (taken === undefined) seen.set(nameKey(rowName), line.row);
     else {
       const place = { row: line.row, column: keyLabels };
-      log.fault(table.name, place, rowName, `a name that row ${first} does not have already`);
+      log.fault(table.name, place, rowName, `a name that row ${taken} does not have already`);
     }
-    return readRecord(table, line, rowName, columns, log);
+    return readRecord(table, line, rowName, indexes, units, log);
   });
-  if (records.length === 0 && table.required) log.fault(table.name, {}, '', 'at least one row');
-  return records;
 }

@@ -1,4 +1,4 @@
-import { count, quantity, text } from './field.ts';
+import { count, quantity, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -16,7 +16,7 @@ const fields = {
     fallback: { value: 0, source: '' },
     help: 'how many people it seats; 0 for baggage',
   }),
-  group: text('limit group', { help: 'stations of the same group share one limit' }),
+  group: term('limit group', { help: 'stations of the same group share one limit' }),
   groupMaximum: quantity('mass', 'group maximum', { above: 0, help: 'the most the group may hold together' }),
 };
 
