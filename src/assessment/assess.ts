@@ -3,6 +3,7 @@ import type { Package } from '../tables/packages.ts';
 import { type Balance, balanceOf } from './balance.ts';
 import { type Configuration, configure } from './configuration.ts';
 import { type Context, contextOf } from './context.ts';
+import { type Cooling, coolingOf } from './cooling.ts';
 import { type Cost, costOf } from './cost.ts';
 import { defaultFindings } from './defaults.ts';
 import { type Electrical, electricalOf } from './electrical.ts';
@@ -29,6 +30,8 @@ export interface Assessment {
   readonly fuel: FuelUse;
   /** undefined without a known level flight of the airframe */
   readonly flight: Flight | undefined;
+  /** undefined without flight or without cooling streams */
+  readonly cooling: Cooling | undefined;
   readonly installation: Installation;
   readonly electrical: Electrical;
   readonly price: Price;
@@ -63,6 +66,7 @@ function assess(
   const curves = engineOf(context, engine);
   const fuel = fuelUseOf(context, engine, curves, payload);
   const flying = flightOf(context, flown, engine, curves, configuration);
+  const cooled = coolingOf(context, engine, flying.flight);
   const installation = installationOf(
     context,
     engine,
@@ -84,6 +88,7 @@ function assess(
     curves,
     fuel,
     flying,
+    cooled,
     installation,
     electrical,
     price,
@@ -99,6 +104,7 @@ function assess(
     engine: curves,
     fuel,
     flight: flying.flight,
+    cooling: cooled.cooling,
     installation,
     electrical,
     price,

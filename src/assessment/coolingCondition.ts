@@ -9,6 +9,7 @@ export function coolingConditionOf(
   air: Air,
   trueAirspeed: number,
   shaftPower: number,
+  engineSpeedRatio = aircraft.shaftSpeedFraction(trueAirspeed),
 ): CoolingCondition {
   const { propellerDiameter } = aircraft;
   const efficiency = aircraft.propellerEfficiency(trueAirspeed);
@@ -18,7 +19,7 @@ export function coolingConditionOf(
     get fuelPower() {
       return aircraft.fuelFlow(shaftPower, 'rich') * heatingValue;
     },
-    engineSpeedRatio: aircraft.shaftSpeedFraction(trueAirspeed),
+    engineSpeedRatio,
     trueAirspeed,
     pressureAltitude: air.pressureAltitude,
     outsideAirTemperature: air.temperature,

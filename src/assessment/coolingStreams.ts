@@ -175,6 +175,7 @@ function streamOf(row: CoolingStreamRow, engine: Package, aircraft: AircraftInFl
           pressureExponent: defaultCorePressureExponent,
         };
   const built = attempt((): CoolingStream => {
+    if (heat.of === 'fuelEnergy') aircraft.fuelFlow(engine.continuousPower, 'rich'); // refuses without fuel points
     const core = designCore ?? coreFromKnownPoint(duct, known!.condition);
     if (kind === 'fins') {
       const { condition, temperature } = known!;
@@ -193,7 +194,7 @@ function streamOf(row: CoolingStreamRow, engine: Package, aircraft: AircraftInFl
     return { ...duct, core, limit, exchanger };
   });
   if (built.value === undefined) {
-    const text = `not known: the values given cannot be true together: ${built.refusal}`;
+    const text = `not known, the values do not go together: ${built.refusal}`;
     return { row, heat, stream: undefined, findings: [finding('check', text)] };
   }
   const assumed = assumptions(row, designCore);

@@ -54,6 +54,11 @@ const presentations = {
     step: { 'ft/min': 10, otherwise: 0.1 },
   },
   engineTemperature: { kind: 'temperature', units: (u) => (metric(u) ? '°C' : '°F'), step: { otherwise: 1 } },
+  temperatureMargin: {
+    kind: 'temperatureDifference',
+    units: (u) => (metric(u) ? '°C' : '°F'),
+    step: { otherwise: 1 },
+  },
   oat: { kind: 'temperature', units: fixed('°C'), step: { otherwise: 1 } },
   hours: { kind: 'time', units: fixed('h'), step: { otherwise: 0.1 } },
   wholeHours: { kind: 'time', units: fixed('h'), step: { otherwise: 1 } },
