@@ -9,6 +9,13 @@ export interface Place {
   readonly column: string;
 }
 
+const letters = (text: string) => [...nameKey(text)].sort().join('');
+
+/** Letters to change; swapped ones count as one. */
+function slips(typed: string, label: string): number {
+  return letters(typed) === letters(label) ? 1 : distance(nameKey(typed), nameKey(label));
+}
+
 /**
  * The label a typed name was probably meant to be: the nearest of which at most a quarter of the letters differ.
  * @param absent labels of the table that do not stand in it: one that does was not meant
@@ -17,7 +24,7 @@ export function meantLabel(typed: Cell, absent: readonly string[]): string | und
   let meant: string | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const label of absent) {
-    const differing = distance(nameKey(String(typed)), nameKey(label));
+    const differing = slips(String(typed), label);
     if (differing > Math.ceil(label.length / 4) || differing >= least) continue;
     meant = label;
     least = differing;
