@@ -1,0 +1,52 @@
+/** Expected weight and its half-width. */
+import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
+
+const guide = 'JCGM 100:2008, 5.2.2, example';
+const resistors = (correlation: number) =>
+  fromFunction(
+    'EXPECTED_WEIGHT',
+    [Array.from({ length: 10 }, () => [1000, 'calibrated']), [['calibrated', 0, 1e-4, correlation]]],
+    2,
+  );
+
+/** Stage and allowance of propulsion and structure. */
+const growth = [
+  ['estimated', 0.18],
+  ['layout', 0.15],
+  ['pre-release', 0.08],
+  ['released', 0.04],
+  ['existing', 0.02],
+] as const;
+
+export const weightUncertainty: Topic = {
+  topic: 'weight growth and uncertainty',
+  values: [
+    ...growth.map(
+      ([stage, allowance]): PublishedValue => ({
+        what: `predicted weight of 100 at the stage "${stage}"`,
+        source:
+          'ANSI/AIAA S-120A, predicted = basic + allowance; allowances as in a public spacecraft mass script',
+        status: 'secondary',
+        expected: 100 + 100 * allowance,
+        tolerance: 1e-9,
+        compute: () => fromFunction('EXPECTED_WEIGHT', [[[100, stage]], [[stage, allowance, 0, 0]]], 1),
+      }),
+    ),
+    {
+      what: 'ten resistors of 1,000 Ω, each by 100 mΩ and all by the same standard: Ω together',
+      source: guide,
+      status: 'from memory',
+      expected: 1,
+      tolerance: 1e-9,
+      compute: () => resistors(1),
+    },
+    {
+      what: 'the same, were they independent',
+      source: guide,
+      status: 'from memory',
+      expected: 0.32,
+      tolerance: 0.005,
+      compute: () => resistors(0),
+    },
+  ],
+};
