@@ -14,6 +14,7 @@ import { type Flight, flightOf } from './flight.ts';
 import { type FuelUse, fuelUseOf } from './fuelUse.ts';
 import { aheadOfFirewall, type Installation, installationOf } from './installation.ts';
 import { type FlownAirframe, flownAirframe } from './knownFlights.ts';
+import { type Mission, missionOf } from './mission.ts';
 import { type Payload, payloadOf } from './payload.ts';
 import { type Powerplant, powerplantOf } from './powerplant.ts';
 import { type Price, priceOf } from './price.ts';
@@ -36,6 +37,8 @@ export interface Assessment {
   readonly electrical: Electrical;
   readonly price: Price;
   readonly cost: Cost;
+  /** undefined where no mission is stated */
+  readonly mission: Mission | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -80,21 +83,7 @@ function assess(
   const electrical = electricalOf(context, engine, configuration);
   const price = priceOf(context, engine, configuration);
   const cost = costOf(context, engine, configuration, curves, price);
-  const parts = [
-    configuration,
-    powerplant,
-    balance,
-    payload,
-    curves,
-    fuel,
-    flying,
-    cooled,
-    installation,
-    electrical,
-    price,
-    cost,
-  ];
-  return {
+  const assessed = {
     package: engine,
     configuration,
     powerplant,
@@ -109,8 +98,23 @@ function assess(
     electrical,
     price,
     cost,
-    findings: parts.flatMap(({ findings }) => findings),
   };
+  const { mission, findings } = missionOf(context, assessed);
+  const parts = [
+    configuration,
+    powerplant,
+    balance,
+    payload,
+    curves,
+    fuel,
+    flying,
+    cooled,
+    installation,
+    electrical,
+    price,
+    cost,
+  ];
+  return { ...assessed, mission, findings: [...parts.flatMap((part) => part.findings), ...findings] };
 }
 
 /** The same finding about all packages is one finding. */

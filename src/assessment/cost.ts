@@ -55,6 +55,10 @@ export interface Cost {
 /** Cruise above this pressure altitude for more than half an hour needs oxygen. @source 14 CFR 91.211(a)(1), read */
 export const oxygenAltitude = toSi('height', 12_500, 'ft');
 
+/** Part of the package, or an option aboard that is named so. */
+export const hasOxygen = (engine: Package, { equipment }: Configuration): boolean =>
+  engine.oxygen || equipment.some(({ name }) => nameKey(name).includes('oxygen'));
+
 const hour = 3600; // s
 
 function amount(parts: readonly (number | undefined)[], complete = true): Amount {
@@ -137,9 +141,7 @@ function costFindings(
     const text = `no overhaul of ${apart.join(', ')} given: taken as part of the engine’s`;
     findings.push(finding('note', engine.name, 'overhaul', text, 'packages table'));
   }
-  const hasOxygen =
-    engine.oxygen || configuration.equipment.some(({ name }) => nameKey(name).includes('oxygen'));
-  if (needsOxygen && !hasOxygen) {
+  if (needsOxygen && !hasOxygen(engine, configuration)) {
     findings.push({
       ...finding('check', engine.name, 'oxygen', 'the cruise altitude needs oxygen, and none is fitted'),
       shown: 'height',

@@ -16,7 +16,7 @@ const amountRow = (
   value: (assessment, { context: { display } }) => {
     const { value: found, complete } = value(assessment);
     if (complete) return found;
-    return found === 0 ? undefined : `at least ${display.number(shown, found)}`;
+    return found === 0 ? undefined : `≥ ${display.number(shown, found)}`;
   },
 });
 
@@ -33,7 +33,7 @@ function breakEvenText({ cost }: Assessment, { baseline, context: { display } }:
   if (cost === baseline.cost) return 'baseline';
   const found = breakEven(cost, baseline.cost);
   if (found === undefined) return undefined;
-  if (!('time' in found)) return found.cheaper;
+  if (!('time' in found)) return found.cheaper === 'never' ? 'never' : 'at once';
   return found.cheaper === 'after' ? found.time : `up to ${display.number('wholeHours', found.time)}`;
 }
 
