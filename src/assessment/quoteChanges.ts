@@ -1,0 +1,97 @@
+import { readCatalogue } from '../tables/catalogue.ts';
+import { type Fault, faultText } from '../tables/faults.ts';
+import { type InputChange, type Inputs, inputChanges } from '../tables/inputs.ts';
+import { readQuoteTerms } from '../tables/quote.ts';
+import { compare } from './assess.ts';
+import { type KeyFigure, type Quote, quoteOf } from './quote.ts';
+import { notKnown, type QuoteCell } from './quoteSection.ts';
+
+export type QuoteReading =
+  | { readonly quote: Quote; readonly faults: readonly [] }
+  | { readonly quote: undefined; readonly faults: readonly Fault[] };
+
+/** The quote that inputs make, or the faults that stand in its way. @throws RangeError for a discount beyond the price */
+export function quoteFrom(inputs: Inputs): QuoteReading {
+  const { catalogue, faults } = readCatalogue(inputs);
+  if (catalogue === undefined) return { quote: undefined, faults };
+  const reading = readQuoteTerms(inputs.quote, catalogue);
+  return reading.terms === undefined
+    ? { quote: undefined, faults: reading.faults }
+    : { quote: quoteOf(compare(catalogue), reading.terms), faults: [] };
+}
+
+/** What an issued quote is kept by. */
+export interface KeptQuote {
+  readonly inputs: Inputs;
+  readonly quote: Quote;
+}
+
+/** What became of one of the figures that decide a sale. */
+export interface FigureChange {
+  readonly label: string;
+  readonly unit: string;
+  readonly quoted: string;
+  /** "not known" while the tables have faults */
+  readonly now: string;
+}
+
+/** Where an issued quote stands against the workbook of today. */
+export interface QuoteDrift {
+  readonly changes: readonly InputChange[];
+  readonly figures: readonly FigureChange[];
+  readonly remarks: readonly string[];
+}
+
+const textOf = (cell: QuoteCell | undefined) =>
+  cell === undefined ? notKnown : typeof cell === 'string' ? cell : cell.text;
+
+const withUnit = ({ value, unit }: KeyFigure) => `${textOf(value)} ${unit}`;
+
+/** Figures by their place, because a label may say that a total is not complete. */
+function figureChanges(quoted: readonly KeyFigure[], now: readonly KeyFigure[] | undefined): FigureChange[] {
+  return quoted.map((figure, index): FigureChange => {
+    const next = now?.[index];
+    const sameUnit = next === undefined || next.unit === figure.unit;
+    return {
+      label: figure.label,
+      unit: sameUnit ? figure.unit : '',
+      quoted: sameUnit ? textOf(figure.value) : withUnit(figure),
+      now: sameUnit ? textOf(next?.value) : withUnit(next),
+    };
+  });
+}
+
+function attemptQuote(inputs: Inputs): { quote: Quote | undefined; remarks: string[] } {
+  try {
+    const { quote, faults } = quoteFrom(inputs);
+    return { quote, remarks: faults.map(faultText) };
+  } catch (error) {
+    return { quote: undefined, remarks: [error instanceof Error ? error.message : String(error)] };
+  }
+}
+
+/** What moved since a quote was issued, and what a revision issued now would say instead. */
+export function quoteDrift(kept: KeptQuote, now: Inputs): QuoteDrift {
+  const changes = inputChanges(kept.inputs, now);
+  const today = attemptQuote(now);
+  const faults =
+    today.remarks.length > 0 ? ['No figures of today: the tables have faults.', ...today.remarks] : [];
+  return {
+    changes,
+    figures: figureChanges(kept.quote.keyFigures, today.quote?.keyFigures),
+    remarks: [...faults, ...softwareRemarks(kept)],
+  };
+}
+
+/** A newer script may compute other figures from the same inputs: told apart from inputs that moved. */
+function softwareRemarks({ inputs, quote }: KeptQuote): string[] {
+  const { quote: again } = attemptQuote(inputs);
+  const moved = figureChanges(quote.keyFigures, again?.keyFigures).filter(
+    ({ quoted, now }) => quoted !== now,
+  );
+  if (moved.length === 0) return [];
+  const list = moved.map(({ label, quoted, now }) => `${label}: ${quoted} → ${now}`).join('; ');
+  return [
+    `From the inputs as quoted, this script (${again?.softwareVersion ?? 'this version'}, quoted with ${quote.softwareVersion}) gives: ${list}.`,
+  ];
+}

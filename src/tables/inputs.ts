@@ -1,0 +1,219 @@
+import { airframeTable } from './airframe.ts';
+import { allowancesTable } from './allowances.ts';
+import { tableNames } from './catalogue.ts';
+import { type Cell, type Grid, isBlank, isDate, nameKey, plain } from './cell.ts';
+import { componentsTable } from './components.ts';
+import { coolingTable } from './cooling.ts';
+import { envelopeTable } from './envelope.ts';
+import { equipmentTable } from './equipment.ts';
+import { FaultLog } from './faults.ts';
+import type { Fields } from './field.ts';
+import { fuelPointsTable } from './fuelPoints.ts';
+import { knownPointsTable } from './knownPoints.ts';
+import { type Line, type Lines, linesOf } from './lines.ts';
+import { loadingsTable } from './loadings.ts';
+import { missionTable } from './mission.ts';
+import { packagesTable } from './packages.ts';
+import { powerPointsTable } from './powerPoints.ts';
+import { quoteTable } from './quote.ts';
+import { ratesTable } from './rates.ts';
+import { stationsTable } from './stations.ts';
+import type { Table } from './table.ts';
+import { tanksTable } from './tanks.ts';
+
+/** Everything a quote is computed from: the tables of the catalogue, and the terms. */
+export const inputNames = [...tableNames, quoteTable.name as 'quote'] as const;
+export type InputName = (typeof inputNames)[number];
+export type Inputs = Readonly<Partial<Record<InputName, Grid>>>;
+
+/** One cell of the inputs, by names that survive sorting. */
+export interface InputCell {
+  readonly table: InputName;
+  readonly row: string;
+  readonly column: string;
+  /** what it holds, in words; "TRUE" or "FALSE" for a tick box */
+  readonly text: string;
+  readonly unit: string;
+  /** place in the table's range, counted from 0 */
+  readonly at: { readonly row: number; readonly column: number };
+}
+
+/** A cell that is not what it was; an empty text where there is, or was, nothing. */
+export interface InputChange {
+  readonly table: InputName;
+  readonly row: string;
+  readonly column: string;
+  readonly was: string;
+  readonly is: string;
+}
+
+const declarations: Readonly<Record<InputName, Pick<Table<Fields>, 'shape' | 'fields'>>> = {
+  airframe: airframeTable,
+  envelope: envelopeTable,
+  stations: stationsTable,
+  loadings: loadingsTable([], []),
+  tanks: tanksTable,
+  packages: packagesTable,
+  'fuel points': fuelPointsTable,
+  'power points': powerPointsTable,
+  cooling: coolingTable,
+  'known points': knownPointsTable,
+  components: componentsTable,
+  equipment: equipmentTable,
+  allowances: allowancesTable,
+  mission: missionTable,
+  rates: ratesTable,
+  quote: quoteTable,
+};
+
+const attribute = 'attribute';
+const unit = 'unit';
+
+/** A table's lines from its header on, or undefined where the range holds none. */
+function linesIn(table: InputName, grid: Grid | undefined): Lines | undefined {
+  const { shape, fields } = declarations[table];
+  const labels = shape === 'rows' ? Object.values(fields).map(({ label }) => label) : [attribute];
+  return linesOf(table, grid, labels, Math.min(2, labels.length), new FaultLog());
+}
+
+/** Names that tell rows apart: of the key fields, or the attribute. */
+function namingColumns(table: InputName, { columns }: Lines): number[] {
+  const { shape, fields } = declarations[table];
+  const keys = Object.values(fields).filter(({ key }) => key);
+  const labels = shape === 'rows' ? keys.map(({ label }) => label) : [attribute];
+  return labels
+    .map((label) => columns.get(nameKey(label)))
+    .filter((index): index is number => index !== undefined);
+}
+
+function textOf(cell: Cell): string {
+  if (isBlank(cell)) return '';
+  if (isDate(cell)) return dateText(cell);
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  return typeof cell === 'number' ? String(cell === 0 ? 0 : cell) : plain(String(cell));
+}
+
+/** A date among the inputs is a fault; as text it must stay one: it begins like an error's. */
+const dateText = (date: Date) => `#DATE ${Number.isNaN(date.getTime()) ? '' : date.toISOString()}`.trim();
+
+/** Row names, each once: a second row of the same name gets a number. */
+function rowNames(lines: readonly Line[], naming: readonly number[]): string[] {
+  const seen = new Map<string, number>();
+  return lines.map(({ cells }) => {
+    const name =
+      naming
+        .map((index) => textOf(cells[index]))
+        .filter((text) => text !== '')
+        .join(', ') || 'no name';
+    const count = (seen.get(nameKey(name)) ?? 0) + 1;
+    seen.set(nameKey(name), count);
+    return count === 1 ? name : `${name} (${count})`;
+  });
+}
+
+function cellsOfTable(table: InputName, grid: Grid | undefined): InputCell[] {
+  const lines = linesIn(table, grid);
+  if (lines === undefined) return [];
+  const { header, body } = lines;
+  const isRows = declarations[table].shape === 'rows';
+  const units = isRows ? body[0] : undefined;
+  const unitAt = lines.columns.get(unit);
+  const naming = namingColumns(table, lines);
+  const records = isRows ? body.slice(1) : body;
+  const names = rowNames(records, naming);
+  const all: { line: Line; name: string }[] = [
+    ...(units ? [{ line: units, name: unit }] : []),
+    ...records.map((line, index) => ({ line, name: names[index] as string })),
+  ];
+  return all.flatMap(({ line, name }) =>
+    header.cells.flatMap((head, column): InputCell[] => {
+      const text = textOf(line.cells[column]);
+      if (isBlank(head) || text === '' || (naming.includes(column) && line !== units)) return [];
+      const ownUnit = isRows
+        ? units?.cells[column]
+        : unitAt === undefined || unitAt === column
+          ? ''
+          : line.cells[unitAt];
+      return [
+        {
+          table,
+          row: name,
+          column: plain(String(head)),
+          text,
+          unit: line === units || nameKey(String(head)) === 'note' ? '' : textOf(ownUnit),
+          at: { row: line.row - 1, column },
+        },
+      ];
+    }),
+  );
+}
+
+/** Every cell of the inputs that holds something, beside those that name its row. */
+export function inputCells(inputs: Inputs): InputCell[] {
+  return inputNames.flatMap((table) => cellsOfTable(table, inputs[table]));
+}
+
+const keyOf = ({ table, row, column }: Pick<InputCell, 'table' | 'row' | 'column'>) =>
+  JSON.stringify([table, nameKey(row), nameKey(column)]);
+
+/**
+ * The inputs as one text, the same for the same cells however the rows are sorted and wherever the table stands: what a
+ * digest is taken of.
+ */
+export function canonicalText(inputs: Inputs): string {
+  return inputCells(inputs)
+    .map((cell) => `${keyOf(cell)}: ${JSON.stringify(cell.text)}`)
+    .sort()
+    .join('\n');
+}
+
+/** The inputs as they are kept: from each header on, without empty rows, as text, numbers and tick boxes only. */
+export function keptInputs(inputs: Inputs): Inputs {
+  const plainCell = (cell: Cell): Cell => (isBlank(cell) ? null : isDate(cell) ? dateText(cell) : cell);
+  const kept: Partial<Record<InputName, Grid>> = {};
+  for (const table of inputNames) {
+    const lines = linesIn(table, inputs[table]);
+    if (lines === undefined) continue;
+    const rows = [lines.header, ...lines.body].map(({ cells }) => cells.map(plainCell));
+    const width = Math.max(
+      ...rows.map((row) => row.reduce<number>((last, cell, at) => (cell === null ? last : at + 1), 0)),
+    );
+    kept[table] = rows.map((row) => row.slice(0, width));
+  }
+  return kept;
+}
+
+const shown = ({ text, unit: of }: InputCell) => (of === '' ? text : `${text} ${of}`);
+
+/** What is not as it was: cell by cell, or a whole row that came or went. */
+export function inputChanges(then: Inputs, now: Inputs): InputChange[] {
+  const [before, after] = [inputCells(then), inputCells(now)];
+  const cellsBefore = new Map(before.map((cell) => [keyOf(cell), cell]));
+  const cellsAfter = new Map(after.map((cell) => [keyOf(cell), cell]));
+  const rowKey = ({ table, row }: InputCell) => JSON.stringify([table, nameKey(row)]);
+  const rowsBefore = new Set(before.map(rowKey));
+  const rowsAfter = new Set(after.map(rowKey));
+  const wholeRows = new Set<string>();
+  const gone = before.flatMap((cell): InputChange[] => {
+    const { table, row, column } = cell;
+    if (!rowsAfter.has(rowKey(cell))) {
+      if (wholeRows.has(rowKey(cell))) return [];
+      wholeRows.add(rowKey(cell));
+      return [{ table, row, column: 'whole row', was: 'there', is: '' }];
+    }
+    const next = cellsAfter.get(keyOf(cell));
+    const is = next === undefined ? '' : shown(next);
+    return next?.text === cell.text ? [] : [{ table, row, column, was: shown(cell), is }];
+  });
+  const come = after.flatMap((cell): InputChange[] => {
+    const { table, row, column } = cell;
+    if (!rowsBefore.has(rowKey(cell))) {
+      if (wholeRows.has(rowKey(cell))) return [];
+      wholeRows.add(rowKey(cell));
+      return [{ table, row, column: 'whole row', was: '', is: 'new' }];
+    }
+    return cellsBefore.has(keyOf(cell)) ? [] : [{ table, row, column, was: '', is: shown(cell) }];
+  });
+  const order = (change: InputChange) => inputNames.indexOf(change.table);
+  return [...gone, ...come].sort((one, other) => order(one) - order(other));
+}
