@@ -20,13 +20,19 @@ export interface Loading extends MassTotal {
   readonly loads: readonly number[];
 }
 
+/** The check alone: naming every station in a message that is not needed would take longer than the loading. */
+const isPossible = ({ arm, minimum, maximum }: Station) =>
+  Number.isFinite(arm) && minimum >= 0 && maximum >= minimum && maximum < Number.POSITIVE_INFINITY;
+
+function refuse({ name, arm, minimum, maximum }: Station): void {
+  requireFinite(`arm of ${name}`, arm);
+  requireAtLeast(`minimum of ${name}`, minimum, 0, '');
+  requireAtLeast(`maximum of ${name}`, maximum, minimum, '(its minimum)');
+}
+
 /** @throws RangeError when an arm is not finite, a minimum is below 0 or a maximum is below its minimum */
 export function requireStations(stations: readonly Station[]): void {
-  for (const station of stations) {
-    requireFinite(`arm of ${station.name}`, station.arm);
-    requireAtLeast(`minimum of ${station.name}`, station.minimum, 0, '');
-    requireAtLeast(`maximum of ${station.name}`, station.maximum, station.minimum, '(its minimum)');
-  }
+  for (const station of stations) if (!isPossible(station)) refuse(station);
 }
 
 /** @throws RangeError when a weight that cannot be left out is beyond a limit, by more than rounding */

@@ -1,0 +1,162 @@
+/**
+ * How long things take, as ratios within one run where a ratio can be had: machines differ.
+ * Not a test: `npm run bench`.
+ */
+import { createContext, Script } from 'node:vm';
+import fc from 'fast-check';
+import { Bench } from 'tinybench';
+import unitmath from 'unitmath';
+import { monotoneCubic } from '../../src/engineering/curve.ts';
+import { extremeLoading } from '../../src/engineering/loading.ts';
+import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
+import { scriptText } from '../../src/local/build.ts';
+import { loadEngine } from '../../src/local/host/node/loadEngine.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { openLocalWorkbook } from '../../src/local/workbook.ts';
+import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
+import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { toSi } from '../../src/units.ts';
+import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from '../engineering/loadingLp.ts';
+import { manyPackages } from './manyPackages.ts';
+import { plainFormulas } from './plainFormulas.ts';
+
+type Call = (...tables: readonly (Cell | Grid)[]) => Cell[][];
+
+const { grids } = readTableFolder('samples/godwit');
+const code = await scriptText();
+
+function freshScript(index = 0): Record<string, Call> {
+  const context = createContext({});
+  new Script(`${code}\n//${index}`).runInContext(context);
+  return context as Record<string, Call>;
+}
+
+const argumentsOf = (tables: TableGrids) => tableNames.map((name) => tables[name] ?? '');
+
+function each<T>(items: readonly T[], job: (item: T) => unknown): void {
+  for (const item of items) job(item);
+}
+
+/** Median time of a task in milliseconds. */
+async function median(task: () => void, iterations = 30): Promise<number> {
+  const bench = new Bench({ iterations, time: 0, warmupIterations: 3, warmupTime: 0 });
+  bench.add('task', task);
+  const [measured] = await bench.run();
+  const result = measured?.result;
+  if (result === undefined || !('latency' in result)) throw new Error('the benchmark did not run');
+  return result.latency.p50;
+}
+
+const line = (what: string, figure: string) => console.log(`${what.padEnd(62)} ${figure.padStart(17)}`);
+const ms = (time: number) => `${time < 1 ? time.toPrecision(2) : time.toFixed(1)} ms`;
+const times = (ratio: number) => `${ratio < 10 ? ratio.toFixed(1) : ratio.toFixed(0)} times`;
+
+async function scriptLoad(): Promise<void> {
+  line('Code.js, size', `${(Buffer.byteLength(code) / 1000).toFixed(1)} kB`);
+  let index = 0;
+  line(
+    'load of Code.js in a fresh context, median of 50',
+    ms(await median(() => void freshScript(++index), 50)),
+  );
+}
+
+/** Every table function on the sample, warm. */
+async function tableFunctionTimes(): Promise<void> {
+  const script = freshScript();
+  const names = Object.keys(script).filter((name) => code.includes(`function ${name}(airframe, `));
+  for (const name of names) {
+    const task = () => void script[name]?.(...argumentsOf(grids));
+    line(`${name}, Godwit, 4 packages`, ms(await median(task)));
+  }
+}
+
+/** Cost per package as the catalogue grows. */
+async function growth(): Promise<void> {
+  const { PACKAGE_COMPARISON: compare } = freshScript();
+  if (compare === undefined) throw new Error('the script has no PACKAGE_COMPARISON');
+  let first = 0;
+  for (const count of [10, 100, 1000]) {
+    const tables = argumentsOf(manyPackages(grids, count));
+    const time = await median(() => void compare(...tables), count > 100 ? 3 : 10);
+    first ||= time / count;
+    line(`PACKAGE_COMPARISON, ${count} packages`, ms(time));
+    line('  per package, against 10 packages', times(time / count / first));
+  }
+}
+
+/** An aircraft with more stations than most: each station of the sample split into many. */
+function finelyDivided(aircraft: LoadingLimits, parts: number): LoadingLimits {
+  const split = (of: LoadingLimits['stations']) =>
+    of.flatMap((station) =>
+      Array.from({ length: parts }, (_, index) => ({
+        name: `${station.name}.${index}`,
+        arm: station.arm + index,
+        minimum: station.minimum / parts,
+        maximum: station.maximum / parts,
+      })),
+    );
+  return { ...aircraft, stations: split(aircraft.stations), tanks: split(aircraft.tanks) };
+}
+
+/** Extreme loadings against a linear-programming solver on the same aircraft. */
+async function againstSolver(parts: number): Promise<void> {
+  const random = fc.sample(randomAircraft, { numRuns: 100, seed: 1 }).map(withoutOtherLimits);
+  const aircraft = random.map((one) => finelyDivided(one, parts));
+  const stations =
+    aircraft.reduce((sum, one) => sum + one.stations.length + one.tanks.length, 0) / aircraft.length;
+  const ours = ({ empty, stations, tanks, maximumWeight }: (typeof aircraft)[number]) =>
+    extremeLoading(empty, [...stations, ...tanks], maximumWeight, 'aft').cg;
+  const furthest = Math.max(
+    ...aircraft.map((one) => Math.abs(ours(one) - extremeCgByLinearProgramme(one, 'aft'))),
+  );
+  const own = await median(() => each(aircraft, ours));
+  const solver = await median(() => each(aircraft, (one) => extremeCgByLinearProgramme(one, 'aft')));
+  line(`extreme loading, 100 aircraft of ${stations.toFixed(0)} stations`, ms(own));
+  line('  the linear-programming solver takes', times(solver / own));
+  line('  greatest difference in CG', furthest.toExponential(1));
+}
+
+async function againstLibraries(): Promise<void> {
+  const points = [0.4, 0.55, 0.65, 0.75, 1].map((x) => ({ x, y: 0.5 - 0.1 * x + 0.06 * x * x }));
+  const settings = Array.from({ length: 1000 }, (_, index) => 0.4 + (0.6 * index) / 999);
+  const curve = monotoneCubic(points);
+  const { scaleLinear } = await import('d3-scale');
+  const piecewise = scaleLinear(
+    points.map(({ x }) => x),
+    points.map(({ y }) => y),
+  );
+  const cubic = await median(() => each(settings, (x) => curve(x)));
+  const linear = await median(() => each(settings, (x) => piecewise(x)));
+  line('monotone cubic, 1,000 values', ms(cubic));
+  line('  a general library’s piecewise linear scale takes', times(linear / cubic));
+  const own = await median(() => each(settings, (x) => toSi('mass', x, 'lb')));
+  const library = await median(() => each(settings, (x) => unitmath(x, 'lb').to('kg')));
+  line('conversion, 1,000 values', ms(own));
+  line('  the general units library takes', times(library / own));
+}
+
+/** One edit of a weight: our workbook against a few plain formulas in the same spreadsheet engine. */
+async function againstPlainFormulas(): Promise<void> {
+  const workbook = await openLocalWorkbook(grids);
+  let weight = 240;
+  const ours = await median(() => workbook.setCell('Components', 'D5', ++weight), 10);
+  const { Model } = await loadEngine();
+  const names = workbook.block('PACKAGE_COMPARISON')[0]?.slice(2).map(String) ?? [];
+  const { sheet, results } = plainFormulas(grids, names);
+  const model = new Model({
+    sheets: [{ id: 'plain', name: 'Plain', colNumber: 40, rowNumber: 120, cells: sheet }],
+  });
+  const plain = await median(() => {
+    model.dispatch('UPDATE_CELL', { sheetId: 'plain', col: 1, row: 0, content: String(++weight) });
+  }, 10);
+  line('edit of one weight, every block of the workbook recalculated', ms(ours));
+  line(`edit of one weight, ${results} plain formulas in the same engine`, ms(plain));
+}
+
+await scriptLoad();
+await tableFunctionTimes();
+await growth();
+await againstSolver(1);
+await againstSolver(10);
+await againstLibraries();
+await againstPlainFormulas();
