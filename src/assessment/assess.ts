@@ -42,11 +42,17 @@ export interface Assessment {
   readonly findings: readonly Finding[];
 }
 
-/** All packages on one airframe. */
-export interface Comparison {
+/** What every package of a comparison rests on. */
+export interface Basis {
   readonly context: Context;
   readonly bareAirframe: BareAirframe;
   readonly flown: FlownAirframe;
+  /** moment ahead of the firewall with the baseline [kg·m] */
+  readonly baselineMoment: number;
+}
+
+/** All packages on one airframe. */
+export interface Comparison extends Basis {
   /** in the order of the packages table */
   readonly assessments: readonly Assessment[];
   readonly baseline: Assessment;
@@ -54,13 +60,9 @@ export interface Comparison {
   readonly findings: readonly Finding[];
 }
 
-function assess(
-  context: Context,
-  bare: BareAirframe,
-  flown: FlownAirframe,
-  baselineMoment: number,
-  engine: Package,
-): Assessment {
+/** Assesses one package. With other choices in the tables the basis stays: it is what was measured. */
+export function assess(basis: Basis, engine: Package): Assessment {
+  const { context, bareAirframe: bare, flown, baselineMoment } = basis;
   const configuration = configure(context.catalogue, engine);
   const powerplant = powerplantOf(context, engine);
   const empty = emptyAircraft(context, bare, engine, powerplant, configuration);
@@ -138,14 +140,11 @@ export function compare(catalogue: Catalogue): Comparison {
     configure(catalogue, context.baseline),
   ).moment;
   const flown = flownAirframe(context, bare.equipment);
-  const assessments = catalogue.packages.map((engine) =>
-    assess(context, bare, flown, baselineMoment, engine),
-  );
+  const basis = { context, bareAirframe: bare, flown, baselineMoment };
+  const assessments = catalogue.packages.map((engine) => assess(basis, engine));
   const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
   return {
-    context,
-    bareAirframe: bare,
-    flown,
+    ...basis,
     assessments,
     baseline,
     findings: distinct([

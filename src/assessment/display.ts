@@ -78,6 +78,11 @@ const presentations = {
     units: (u) => (metric(u) ? 'Pa' : 'inH2O'),
     step: { Pa: 10, otherwise: 0.1 },
   },
+  heatFlow: {
+    kind: 'heatFlow',
+    units: (u) => (metric(u) ? 'kW' : 'Btu/min'),
+    step: { kW: 0.1, otherwise: 10 },
+  },
   massFlow: {
     kind: 'massFlow',
     units: (u) => (metric(u) ? 'kg/s' : 'lb/min'),
@@ -102,14 +107,16 @@ export interface Display {
   readonly point: (shown: Shown, value: number) => number;
   /** the number in words, without its unit */
   readonly number: (shown: Shown, value: number) => string;
-  /** number and unit in words, for findings */
-  readonly text: (shown: Shown, value: number) => string;
+  /** number and unit in words, for findings; rounded down or up where only that stays true */
+  readonly text: (shown: Shown, value: number, rounding?: Rounding) => string;
 }
 
+type Rounding = 'floor' | 'round' | 'ceil';
+
 /** Rounds to a step without leaving the tail of a binary fraction behind. */
-export function roundedTo(value: number, step: number): number {
+export function roundedTo(value: number, step: number, rounding: Rounding = 'round'): number {
   const decimals = Math.max(0, Math.ceil(-Math.log10(step)));
-  const rounded = Number((Math.round(value / step) * step).toFixed(decimals));
+  const rounded = Number((Math[rounding](value / step) * step).toFixed(decimals));
   return rounded === 0 ? 0 : rounded;
 }
 
@@ -148,9 +155,9 @@ export function displayIn(units: UnitChoices, currency: string): Display {
       convert: (value: number) => fromSi(presentation.kind, value, unit),
     };
   };
-  const numberOf = (shown: Shown, value: number) => {
+  const numberOf = (shown: Shown, value: number, rounding: Rounding = 'round') => {
     const { step, convert } = scale(shown);
-    return numberText(roundedTo(convert(value), step), step);
+    return numberText(roundedTo(convert(value), step, rounding), step);
   };
   return {
     units,
@@ -165,6 +172,6 @@ export function displayIn(units: UnitChoices, currency: string): Display {
       return roundedTo(convert(value), step / 10);
     },
     number: numberOf,
-    text: (shown, value) => `${numberOf(shown, value)} ${scale(shown).unit}`.trimEnd(),
+    text: (shown, value, rounding) => `${numberOf(shown, value, rounding)} ${scale(shown).unit}`.trimEnd(),
   };
 }
