@@ -1,9 +1,11 @@
 import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
 import type { Assessment, Comparison } from './assess.ts';
+import { coolingRows } from './coolingRows.ts';
 import { costRows, costTitle } from './costRows.ts';
 import type { Shown } from './display.ts';
 import { countOf } from './finding.ts';
+import { flightRows } from './flightRows.ts';
 import type { FuelAtSetting } from './fuelUse.ts';
 
 /** One line of the comparison: what it is called, how it is shown, and where the value comes from. */
@@ -107,6 +109,8 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
       ...baseline.fuel.settings.flatMap(atSetting),
     ],
   },
+  { title: () => 'Speed and climb, at maximum weight', rows: flightRows },
+  { title: () => 'Cooling, hot day', rows: coolingRows },
   group('Installation', [
     number('weight ahead of firewall', 'weight', ({ installation }) => installation.firewallWeight),
     number('moment ahead of firewall', 'moment', ({ installation }) => installation.firewallMoment, true),

@@ -1,5 +1,6 @@
 import { standardTemperature } from '../engineering/air.ts';
 import { airAt, type Rating } from '../engineering/aircraftInFlight.ts';
+import { coolingInletArea } from '../engineering/coolingAir.ts';
 import { highestOutsideAirTemperature } from '../engineering/coolingLimit.ts';
 import { type CoolingResult, coolingResult } from '../engineering/coolingResult.ts';
 import type { CoolingStream } from '../engineering/coolingStream.ts';
@@ -42,7 +43,6 @@ export interface Cooling {
   readonly streams: readonly StreamCooling[];
   /** the speed stated for a hot climb, or that of the best rate where none is stated */
   readonly recommended: ClimbSpeed;
-  readonly findings: readonly Finding[];
 }
 
 const idlePowerFraction = 0.1; // of maximum continuous power; common practice, no source
@@ -72,6 +72,11 @@ export function governing(
   { hotDay }: StreamCooling,
 ): StreamInClimb | undefined {
   return worstOf(hotDay, 'continuous', cooling.recommended, field.air.pressureAltitude);
+}
+
+/** Inlet area that takes in its air no faster than the aircraft flies. */
+export function leastInletArea({ climb, result: { flow } }: StreamInClimb): number {
+  return coolingInletArea(flow.airflow, climb.trueAirspeed, flow.density, 1);
 }
 
 /** Temperature at the mission's field when it is `temperature` at a height above it, falling as in standard air. */
@@ -148,10 +153,15 @@ export function coolingOf(
   const hotDay = hotDayClimbs(engine, flight);
   const mission = missionClimbs(context, engine, flight);
   const recommended: ClimbSpeed = engine.coolingClimbSpeed === undefined ? 'best rate' : 'cooling climb';
-  const findings = flight.streams.flatMap((data) => data.findings);
+  const findings: Finding[] = [];
+  const notKnown = ({ row }: StreamData, why: string) =>
+    findings.push(finding(`cooling, ${row.stream}`, `not known: ${why}`));
   const streams = flight.streams.flatMap((data): StreamCooling[] => {
-    const { stream } = data;
-    if (stream === undefined) return [];
+    const { stream, missing } = data;
+    if (stream === undefined) {
+      notKnown(data, missing ?? '');
+      return [];
+    }
     const inClimb = (climb: CoolingClimb) => ({ climb, result: coolingResult(stream, climb.condition) });
     const { value, refusal } = attempt(() => ({
       data,
@@ -161,11 +171,9 @@ export function coolingOf(
       idleTemperature: idleTemperature(engine, flight, stream),
     }));
     if (value !== undefined) return [value];
-    findings.push(
-      finding(`cooling, ${data.row.stream}`, `not known, the values do not go together: ${refusal}`),
-    );
+    notKnown(data, `the values do not go together: ${refusal}`);
     return [];
   });
-  const cooling: Cooling = { streams, recommended, findings };
+  const cooling: Cooling = { streams, recommended };
   return { cooling, findings: [...findings, ...coolingFindings(context, engine, flight, cooling)] };
 }

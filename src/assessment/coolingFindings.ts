@@ -5,6 +5,7 @@ import {
   type Cooling,
   governing,
   highestOat,
+  leastInletArea,
   type StreamCooling,
   type StreamInClimb,
   worstOf,
@@ -110,6 +111,33 @@ function idleFindings(engine: Package, { data, stream, idleTemperature }: Stream
   ];
 }
 
+/** An inlet that would have to take the air in faster than it comes spills and loses the recovery reckoned with. */
+function inletFindings(
+  context: Context,
+  engine: Package,
+  flight: Flight,
+  cooling: Cooling,
+  each: StreamCooling,
+): Finding[] {
+  const { inletArea, stream, source = 'cooling table' } = each.data.row;
+  const found = governing(cooling, flight, each);
+  if (inletArea === undefined || found === undefined) return [];
+  const least = leastInletArea(found);
+  if (inletArea >= least) return [];
+  return [
+    {
+      gravity: 'check',
+      package: engine.name,
+      subject: `cooling, ${stream}, inlet`,
+      shown: 'opening',
+      value: inletArea,
+      limit: least,
+      source,
+      text: `too small for its air at ${context.display.text('speed', found.climb.trueAirspeed)}: the pressure reckoned with is not to be had`,
+    },
+  ];
+}
+
 /** What a buyer and a builder must know of the cooling, one finding a stream for the gravest that it fails. */
 export function coolingFindings(
   context: Context,
@@ -124,9 +152,14 @@ export function coolingFindings(
     source: 'packages and cooling tables',
     text,
   });
+  const assumed = cooling.streams
+    .filter(({ data }) => data.assumed.length > 0)
+    .map(({ data }) => `${data.row.stream}: ${data.assumed.join(', ')}`);
   return [
     ...cooling.streams.flatMap((each) => limitFindings(context, engine, flight, cooling, each)),
     ...cooling.streams.flatMap((each) => idleFindings(engine, each)),
+    ...cooling.streams.flatMap((each) => inletFindings(context, engine, flight, cooling, each)),
+    ...(assumed.length > 0 ? [note('cooling', `assumed for ${assumed.join('; ')}`)] : []),
     ...(engine.coolingClimbSpeed === undefined
       ? [note('cooling-climb speed', 'not given: cooling is judged at best-rate speed')]
       : []),

@@ -27,7 +27,6 @@ import type { CoolingStreamRow } from '../tables/cooling.ts';
 import type { Package } from '../tables/packages.ts';
 import { attempt } from './attempt.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
-import type { Finding } from './finding.ts';
 
 /** One stream of the cooling table, with the constants that its known point or its design values give. */
 export interface StreamData {
@@ -35,10 +34,12 @@ export interface StreamData {
   readonly heat: HeatFraction;
   /** undefined where the table does not give enough, or contradicts itself */
   readonly stream: CoolingStream | undefined;
-  readonly findings: readonly Finding[];
+  /** what was taken as customary, in words */
+  readonly assumed: readonly string[];
+  /** why it is not known, in words */
+  readonly missing: string | undefined;
 }
 
-const source = 'cooling table';
 const exitAngle = Math.PI / 12; // rad, of the air to the flight path; common practice, no source
 
 /** Heat fraction when none is given, by the table's word for the stream. */
@@ -150,20 +151,12 @@ function streamOf(row: CoolingStreamRow, engine: Package, aircraft: AircraftInFl
     row.heatFraction === undefined
       ? { fraction: customaryHeat[row.stream], of: 'shaftPower' }
       : { fraction: row.heatFraction, of: row.heatOf === 'fuel energy' ? 'fuelEnergy' : 'shaftPower' };
-  const subject = `cooling, ${row.stream}`;
-  const finding = (gravity: Finding['gravity'], text: string): Finding => ({
-    gravity,
-    package: engine.name,
-    subject,
-    source: row.source ?? source,
-    text,
-  });
+  const unknown = (missing: string): StreamData => ({ row, heat, stream: undefined, assumed: [], missing });
   const known = knownCondition(row, engine, aircraft);
   const { limit, exitArea, designDrop, designAirflow, designNtu, stream: kind } = row;
   const missing = missingData(row, known !== undefined);
   if (limit === undefined || exitArea === undefined || missing.length > 0) {
-    const text = `not known: the table does not give ${missing.join(' and ')}`;
-    return { row, heat, stream: undefined, findings: [finding('check', text)] };
+    return unknown(`the table does not give ${missing.join(' and ')}`);
   }
   const duct = ductOf(row, heat, exitArea);
   const designCore =
@@ -193,13 +186,8 @@ function streamOf(row: CoolingStreamRow, engine: Package, aircraft: AircraftInFl
         : radiatorFromKnownPoint(duct, core, radiator, known.condition, known.temperature);
     return { ...duct, core, limit, exchanger };
   });
-  if (built.value === undefined) {
-    const text = `not known, the values do not go together: ${built.refusal}`;
-    return { row, heat, stream: undefined, findings: [finding('check', text)] };
-  }
-  const assumed = assumptions(row, designCore);
-  const findings = assumed.length === 0 ? [] : [finding('note', `assumed: ${assumed.join('; ')}`)];
-  return { row, heat, stream: built.value, findings };
+  if (built.value === undefined) return unknown(`the values do not go together: ${built.refusal}`);
+  return { row, heat, stream: built.value, assumed: assumptions(row, designCore), missing: undefined };
 }
 
 /** Every cooling stream of a package; its known point was flown with the thrust of the same power and speed here. */

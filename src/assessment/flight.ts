@@ -43,7 +43,9 @@ export interface Flight extends PackageInFlight {
   readonly field: FieldAir;
   readonly seaLevel: Climb;
   readonly atField: Climb;
-  /** service ceiling at maximum continuous power, standard air */
+  /** the last of the maker's power points, above which power is not known; infinite where the altitude law serves [m] */
+  readonly powerKnownUpTo: number;
+  /** service ceiling at maximum continuous power, standard air; beyond what is known of the power no height is claimed */
   readonly ceiling: Ceiling;
   /** from the mission's field to its cruise altitude, in air as warm as at the field; undefined where that lies lower */
   readonly toCruise: ClimbToHeight | undefined;
@@ -106,8 +108,22 @@ function flightFindings(engine: Package, flight: Flight): Finding[] {
     source: 'from the known flown point, at maximum takeoff weight',
     text,
   });
+  const { ceiling, powerKnownUpTo } = flight;
   return [
-    ...(flight.ceiling.found === 'none'
+    ...(ceiling.found === 'beyond' && ceiling.pressureAltitude === powerKnownUpTo
+      ? [
+          {
+            gravity: 'note' as const,
+            package: engine.name,
+            subject: 'service ceiling',
+            shown: 'height' as const,
+            value: powerKnownUpTo,
+            source: 'power points table',
+            text: 'the power points end below it: it lies higher',
+          },
+        ]
+      : []),
+    ...(ceiling.found === 'none'
       ? [stop('climb', 'climbs less than 100 ft/min at sea level on a standard day')]
       : []),
     ...(flight.takeoff.possible
@@ -128,6 +144,12 @@ function flightWith(
   const { aircraft } = base;
   const mass = airframe.maximumTakeoffWeight;
   const field = homeField(mission);
+  const powerHeights = context.powerPoints
+    .of(engine.name)
+    .filter(({ rating }) => rating === 'continuous')
+    .map(({ altitude }) => altitude);
+  const powerKnownUpTo = powerHeights.length > 0 ? Math.max(...powerHeights) : Number.POSITIVE_INFINITY;
+  const found = ceiling(aircraft, 'continuous', mass);
   const stall = (lift: number) => stallSpeed(mass, wingArea, lift, seaLevelDensity);
   const flight: Flight = {
     ...base,
@@ -135,7 +157,9 @@ function flightWith(
     field,
     seaLevel: climbIn(aircraft, airAt(0), mass),
     atField: climbIn(aircraft, field.air, mass),
-    ceiling: ceiling(aircraft, 'continuous', mass),
+    powerKnownUpTo,
+    ceiling:
+      found.pressureAltitude > powerKnownUpTo ? { pressureAltitude: powerKnownUpTo, found: 'beyond' } : found,
     toCruise:
       mission.cruiseAltitude > mission.elevation
         ? climbToCruise(context, curves, aircraft, field)

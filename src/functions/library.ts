@@ -6,9 +6,11 @@ import { coolingFormulas } from './coolingFormulas.ts';
 import { costFunctions } from './costFunctions.ts';
 import { engineFormulas } from './engineFormulas.ts';
 import { flightFormulas } from './flightFormulas.ts';
+import { flightFunctions } from './flightFunctions.ts';
 import type { Formula } from './formula.ts';
 import { fuelFunctions } from './fuelFunctions.ts';
 import { loadingFunctions } from './loadingFunctions.ts';
+import { quoteFunctions } from './quoteFunctions.ts';
 import { systemFormulas } from './systemFormulas.ts';
 import type { TableFunction } from './tableFunction.ts';
 import { weightFormulas } from './weightFormulas.ts';
@@ -27,7 +29,9 @@ export const tableFunctions: readonly TableFunction[] = [
   ...comparisonFunctions,
   ...loadingFunctions,
   ...fuelFunctions,
+  ...flightFunctions,
   ...costFunctions,
+  ...quoteFunctions,
 ];
 
 /** Calls the custom function of that name, as the sheet would. */
