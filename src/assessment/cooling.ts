@@ -47,6 +47,17 @@ export interface Cooling {
 
 const idlePowerFraction = 0.1; // of maximum continuous power; common practice, no source
 
+/**
+ * The heat of a compressor grows with height up to the critical altitude, and the table gives it at one height: no charge
+ * air is judged above that [m].
+ */
+export function heatKnownUpTo({ row }: StreamData, { criticalAltitude = 0 }: Package): number {
+  const { stream, knownAltitude = 0 } = row;
+  return stream === 'charge air' && knownAltitude < criticalAltitude
+    ? knownAltitude
+    : Number.POSITIVE_INFINITY;
+}
+
 /** The climb that leaves the least of the limit; without airflow nothing is left. */
 export function worstOf(
   climbs: readonly StreamInClimb[],
@@ -162,12 +173,14 @@ export function coolingOf(
       notKnown(data, missing ?? '');
       return [];
     }
+    const heights = heatKnownUpTo(data, engine);
+    const judged = ({ air }: CoolingClimb) => air.pressureAltitude <= heights;
     const inClimb = (climb: CoolingClimb) => ({ climb, result: coolingResult(stream, climb.condition) });
     const { value, refusal } = attempt(() => ({
       data,
       stream,
-      hotDay: hotDay.map(inClimb),
-      mission: mission.map(inClimb),
+      hotDay: hotDay.filter(judged).map(inClimb),
+      mission: mission.filter(judged).map(inClimb),
       idleTemperature: idleTemperature(engine, flight, stream),
     }));
     if (value !== undefined) return [value];

@@ -4,6 +4,7 @@ import type { Context } from './context.ts';
 import {
   type Cooling,
   governing,
+  heatKnownUpTo,
   highestOat,
   leastInletArea,
   type StreamCooling,
@@ -57,7 +58,7 @@ function remedy(
       : '',
     exit === undefined
       ? 'no exit area is enough'
-      : `wants ${display.text('opening', exit)} of exit there, has ${built}`,
+      : `needs ${display.text('opening', exit)} of exit there, has ${built}`,
   ]
     .filter((words) => words !== '')
     .join('; ');
@@ -163,13 +164,17 @@ export function coolingFindings(
     ...(engine.coolingClimbSpeed === undefined
       ? [note('cooling-climb speed', 'not given: cooling is judged at best-rate speed')]
       : []),
-    ...(cooling.streams.some(({ data }) => data.row.stream === 'charge air')
-      ? [
-          note(
+    ...cooling.streams
+      .map(({ data }) => heatKnownUpTo(data, engine))
+      .filter(Number.isFinite)
+      .map(
+        (height): Finding => ({
+          ...note(
             'cooling, charge air',
-            'its heat is taken as the same share of power at every height; that of a compressor grows with height',
+            `not judged above ${context.display.text('height', height)}, where its heat is known: a compressor's grows up to the critical altitude`,
           ),
-        ]
-      : []),
+          gravity: 'check',
+        }),
+      ),
   ];
 }
