@@ -1,7 +1,8 @@
 import { densityAltitude, densityRatio, hotDayTemperature, standardTemperature } from '../engineering/air.ts';
-import { given, optional } from './argument.ts';
+import { given, inUnit, optional } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import { altitude, celsius, feet, outsideAir } from './measures.ts';
+import { mustBe } from './messages.ts';
 
 const atmosphere = 'US Standard Atmosphere 1976 / ICAO Doc 7488';
 const pressureAltitude = given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude });
@@ -25,10 +26,20 @@ export const airFormulas: readonly Formula[] = [
     arguments: [
       pressureAltitude,
       given('oat_c', { help: 'outside air temperature, °C', ...outsideAir }),
-      optional('dew_point_c', 'dry air', { help: 'dew point, °C, not above the temperature', ...outsideAir }),
+      optional('dew_point_c', 'dry air', {
+        help: 'dew point, °C, not above the temperature',
+        measure: celsius,
+        atLeast: -70,
+        atMost: 35, // none higher has been measured
+        hintBeyond: 'is it in °F?',
+      }),
     ],
     results: [{ label: 'density altitude', measure: feet }],
-    compute: densityAltitude,
+    compute: (height, temperature, dewPoint) => {
+      if (dewPoint !== undefined && dewPoint > temperature)
+        throw mustBe('dew_point_c', 'at most oat_c', inUnit(dewPoint, celsius));
+      return densityAltitude(height, temperature, dewPoint);
+    },
   }),
   formula({
     name: 'ISA_TEMPERATURE',

@@ -1,4 +1,4 @@
-import { type Cell, type Grid, isBlank, isErrorText, nameKey, numberIn, plain } from '../tables/cell.ts';
+import { type Cell, type Grid, isBlank, isErrorText, nameKey, numberIn } from '../tables/cell.ts';
 import { fromSi, type QuantityKind, toSi } from '../units.ts';
 import { missing, mustBe, type Place } from './messages.ts';
 
@@ -60,20 +60,23 @@ interface NumberLimits {
   above?: number;
   atLeast?: number;
   atMost?: number;
-  /** A word on what probably went wrong beyond the upper limit. */
-  hint?: string;
+  /** A word on what probably went wrong below the lower limit, or beyond the upper. */
+  hintBelow?: string;
+  hintBeyond?: string;
 }
+
+const withHint = (hint: string | undefined) => (hint === undefined ? '' : ` (${hint})`);
 
 function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Place): number {
   const value = numberIn(cell);
   if (typeof value !== 'number') throw mustBe(name, value.fault, cell, place);
-  const { above, atLeast, atMost, hint } = options;
+  const { above, atLeast, atMost, hintBelow, hintBeyond } = options;
   const unit = options.measure ? ` ${options.measure.unit}` : '';
   if (above !== undefined && value <= above) throw mustBe(name, `above ${above}${unit}`, cell, place);
-  if (atLeast !== undefined && value < atLeast) throw mustBe(name, `at least ${atLeast}${unit}`, cell, place);
-  if (atMost !== undefined && value > atMost) {
-    throw mustBe(name, `at most ${atMost}${unit}${hint ? ` (${hint})` : ''}`, cell, place);
-  }
+  if (atLeast !== undefined && value < atLeast)
+    throw mustBe(name, `at least ${atLeast}${unit}${withHint(hintBelow)}`, cell, place);
+  if (atMost !== undefined && value > atMost)
+    throw mustBe(name, `at most ${atMost}${unit}${withHint(hintBeyond)}`, cell, place);
   return options.measure ? toSi(options.measure.kind, value, options.measure.unit) : value;
 }
 
@@ -157,15 +160,17 @@ export interface RowColumn extends NumberLimits {
   readonly text?: boolean;
 }
 
-type RowOf<C extends readonly RowColumn[]> = {
+type ColumnValues<C extends readonly RowColumn[]> = {
   readonly [K in keyof C]: C[K] extends { text: true } ? string : number;
 };
+/** The values of the columns, then the number of the row. */
+type RowOf<C extends readonly RowColumn[]> = readonly [...ColumnValues<C>, row: number];
 
-/** Records in the rows of a range: every column must be filled; empty rows are passed over. */
+/** Records in the rows of a range: every column must be filled; empty rows are passed over. Names have no case. */
 export function rows<const C extends readonly RowColumn[]>(
   name: string,
   columns: C,
-  options: { help: string },
+  options: { help: string; check?: (records: readonly RowOf<C>[]) => void },
 ): RowsArgument<RowOf<C>[]> {
   const wanted = columns.map((column) => column.name).join(', ');
   return {
@@ -186,22 +191,34 @@ export function rows<const C extends readonly RowColumn[]>(
             column: surplus + 1,
           });
         }
-        return [
-          columns.map((column, at) => {
-            const cell = row[at];
-            const place = { row: index + 1, column: at + 1 };
-            if (isBlank(cell)) throw mustBe(name, `rows of ${wanted}`, cell, place);
-            if (!column.text) return parseNumber(`${name} ${column.name}`, column, cell, place);
-            if (typeof cell !== 'string' || isErrorText(cell))
-              throw mustBe(`${name} ${column.name}`, 'a name', cell, place);
-            return plain(cell);
-          }) as unknown as RowOf<C>,
-        ];
+        const values = columns.map((column, at) => {
+          const cell = row[at];
+          const place = { row: index + 1, column: at + 1 };
+          if (isBlank(cell)) throw mustBe(name, `rows of ${wanted}`, cell, place);
+          if (!column.text) return parseNumber(`${name} ${column.name}`, column, cell, place);
+          if (typeof cell !== 'string' || isErrorText(cell))
+            throw mustBe(`${name} ${column.name}`, 'a name', cell, place);
+          return nameKey(cell);
+        });
+        return [[...values, index + 1] as unknown as RowOf<C>];
       });
       if (records.length === 0) throw mustBe(name, `a range with rows of ${wanted}`, '');
+      options.check?.(records);
       return records;
     },
   };
+}
+
+/** Refuses a range in which a value that tells rows apart stands twice. */
+export function requireDistinct(
+  name: string,
+  keys: readonly (string | number)[],
+  rowNumbers: readonly number[],
+): void {
+  keys.forEach((key, index) => {
+    if (keys.indexOf(key) !== index)
+      throw mustBe(name, 'another in every row', key, { row: rowNumbers[index] as number, column: 1 });
+  });
 }
 
 /** Numbers of one kind in a range of any shape, row by row; every cell must be filled. */

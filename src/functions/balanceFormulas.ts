@@ -1,9 +1,16 @@
-import { cgMargins, envelopeFrom } from '../engineering/envelope.ts';
-import { extremeLoading } from '../engineering/loading.ts';
+import {
+  cgMargins,
+  type Envelope,
+  envelopeFrom,
+  heaviest,
+  weightTolerance,
+} from '../engineering/envelope.ts';
+import { extremeLoading, type Station } from '../engineering/loading.ts';
 import { loadingPolygon } from '../engineering/loadingPolygon.ts';
 import { worstMargins } from '../engineering/worstMargin.ts';
-import { given, rows, word } from './argument.ts';
+import { given, requireDistinct, rows, word } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
+import { mustBe } from './messages.ts';
 
 const emptyWeight = given('empty_weight', { help: 'basic empty weight', above: 0 });
 const emptyCg = given('empty_cg', { help: 'its centre of gravity, aft of the datum' });
@@ -11,21 +18,51 @@ const maximumWeight = given('maximum_weight', { help: 'maximum weight', above: 0
 const stations = rows(
   'stations',
   [{ name: 'arm' }, { name: 'minimum weight', atLeast: 0 }, { name: 'maximum weight', atLeast: 0 }],
-  { help: 'rows of arm, minimum weight, maximum weight; tanks included' },
+  {
+    help: 'rows of arm, minimum weight, maximum weight; tanks included',
+    check: (records) => {
+      for (const [, minimum, maximum, row] of records) {
+        if (maximum < minimum)
+          throw mustBe('stations maximum weight', `at least the minimum, ${minimum}`, maximum, {
+            row,
+            column: 3,
+          });
+      }
+    },
+  },
 );
 const envelope = rows(
   'envelope',
   [{ name: 'weight', above: 0 }, { name: 'forward limit' }, { name: 'aft limit' }],
-  { help: 'rows of weight, forward limit, aft limit; straight lines between' },
+  {
+    help: 'rows of weight, forward limit, aft limit; straight lines between',
+    check: (records) => {
+      for (const [, forward, aft, row] of records) {
+        if (forward >= aft)
+          throw mustBe('envelope aft limit', `above the forward limit, ${forward}`, aft, { row, column: 3 });
+      }
+      requireDistinct(
+        'envelope weight',
+        records.map(([weight]) => weight),
+        records.map(([, , , row]) => row),
+      );
+    },
+  },
 );
 
-type StationRow = readonly [number, number, number];
-type EnvelopeRow = readonly [number, number, number];
+type ThreeColumns = readonly [number, number, number, row: number];
 
-const asStations = (list: readonly StationRow[]) =>
-  list.map(([arm, minimum, maximum], index) => ({ name: `station ${index + 1}`, arm, minimum, maximum }));
-const asEnvelope = (list: readonly EnvelopeRow[]) =>
+const asStations = (list: readonly ThreeColumns[]): Station[] =>
+  list.map(([arm, minimum, maximum, row]) => ({ name: `row ${row}`, arm, minimum, maximum }));
+const asEnvelope = (list: readonly ThreeColumns[]): Envelope =>
   envelopeFrom(list.map(([weight, forward, aft]) => ({ weight, forward, aft })));
+
+/** The stations' least loads are always aboard. */
+function requireRoom(weight: number, list: readonly Station[], maximum: number): void {
+  const least = list.reduce((sum, { minimum }) => sum + minimum, weight);
+  if (least > maximum)
+    throw mustBe('maximum_weight', `at least ${least}, empty with the minimum weights`, maximum);
+}
 
 export const balanceFormulas: readonly Formula[] = [
   formula({
@@ -53,7 +90,9 @@ export const balanceFormulas: readonly Formula[] = [
     ],
     results: [{ label: 'weight' }, { label: 'CG' }],
     compute: (weight, cg, list, maximum, direction) => {
-      const extreme = extremeLoading({ weight, moment: weight * cg }, asStations(list), maximum, direction);
+      const holds = asStations(list);
+      requireRoom(weight, holds, maximum);
+      const extreme = extremeLoading({ weight, moment: weight * cg }, holds, maximum, direction);
       return [extreme.weight, extreme.cg];
     },
   }),
@@ -64,13 +103,19 @@ export const balanceFormulas: readonly Formula[] = [
     arguments: [emptyWeight, emptyCg, stations, maximumWeight, envelope],
     results: [{ label: 'margin' }, { label: 'weight' }, { label: 'CG' }],
     compute: (weight, cg, list, maximum, limits) => {
+      const holds = asStations(list);
+      requireRoom(weight, holds, maximum);
+      const within = asEnvelope(limits);
       const polygon = loadingPolygon({
         empty: { weight, moment: weight * cg },
-        stations: asStations(list),
+        stations: holds,
         tanks: [],
         maximumWeight: maximum,
       });
-      const { worst } = worstMargins(polygon, asEnvelope(limits));
+      const most = Math.max(...polygon.forward.map((loading) => loading.weight));
+      if (most > heaviest(within) * (1 + weightTolerance))
+        throw mustBe('maximum_weight', `at most ${heaviest(within)}, where the envelope ends`, maximum);
+      const { worst } = worstMargins(polygon, within);
       return [worst.margin, worst.weight, worst.cg];
     },
   }),

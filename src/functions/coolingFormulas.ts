@@ -33,7 +33,7 @@ import {
 
 const densityRatio = given('density_ratio', {
   help: 'air density over sea-level standard',
-  above: 0,
+  atLeast: 0.08, // of the top of the isothermal layer
   atMost: 1.5,
 });
 const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
@@ -176,7 +176,7 @@ export const coolingFormulas: readonly Formula[] = [
         help: 'air into the compressor, °C',
         ...outsideAir,
         atMost: 150,
-        hint: 'is it in °F?',
+        hintBeyond: 'is it in °F?',
       }),
       given('pressure_ratio', { help: 'pressure behind over pressure before', atLeast: 1, atMost: 10 }),
       given('compressor_efficiency', { help: 'isentropic efficiency', above: 0, atMost: 1 }),

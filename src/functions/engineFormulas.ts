@@ -1,7 +1,7 @@
 import { naturallyAspirated, powerAvailable, turbocharged } from '../engineering/enginePower.ts';
 import { bsfcCurve, fuelMassFlow } from '../engineering/fuelFlow.ts';
 import { fuelFlowToDemonstrate, minimumFuel } from '../engineering/fuelSystem.ts';
-import { defaulted, given, optional, rows, word } from './argument.ts';
+import { defaulted, given, inUnit, optional, requireDistinct, rows, word } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import {
   altitude,
@@ -14,9 +14,11 @@ import {
   poundPerGallon,
   poundPerHorsepowerHour,
   pounds,
+  powerPercent,
 } from './measures.ts';
+import { mustBe } from './messages.ts';
 
-const power = (name: string, help: string) => given(name, { help: help, atLeast: 0, measure: horsepowers });
+const power = (name: string, help: string) => given(name, { help, atLeast: 0, measure: horsepowers });
 const bsfc = given('bsfc_lb_per_hp_h', {
   help: 'brake specific fuel consumption, lb/hp·h',
   above: 0,
@@ -27,6 +29,8 @@ const fuelDensity = defaulted('fuel_lb_per_gal', 6, {
   above: 0,
   measure: poundPerGallon,
 });
+/** A fraction as a person typed it: 0.55 is 55 %, not 55.00000000000001. */
+const shownPercent = (fraction: number) => Number(inUnit(fraction, percent).toPrecision(12));
 const temperatureExponent = 0.5; // about 1 % per 10 °C; common practice, no source
 
 export const engineFormulas: readonly Formula[] = [
@@ -75,34 +79,36 @@ export const engineFormulas: readonly Formula[] = [
     help: 'Fuel flow at a power setting from measured points, US gal/h. A setting outside the points is refused.',
     source: 'monotone cubic (Fritsch and Carlson 1980); two points: Willans line; one point: held',
     arguments: [
-      given('power_percent', {
-        help: '% of maximum continuous power',
-        above: 0,
-        atMost: 125,
-        measure: percent,
-      }),
+      given('power_percent', { help: '% of maximum continuous power', ...powerPercent }),
       power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
       rows(
         'fuel_points',
         [
-          { name: '% power', above: 0, atMost: 125, measure: percent },
+          { name: '% power', ...powerPercent },
           { name: 'BSFC', above: 0, measure: poundPerHorsepowerHour },
         ],
-        { help: 'rows of % power, BSFC in lb/hp·h, of one mixture' },
+        {
+          help: 'rows of % power, BSFC in lb/hp·h, of one mixture',
+          check: (points) =>
+            requireDistinct(
+              'fuel_points % power',
+              points.map(([fraction]) => shownPercent(fraction)),
+              points.map(([, , row]) => row),
+            ),
+        },
       ),
       fuelDensity,
     ],
     results: [{ label: 'fuel flow', measure: gallonsPerHour }],
     compute: (setting, maximumContinuousPower, points, density) => {
+      const settings = points.map(([fraction]) => fraction);
       const curve = bsfcCurve(
         points.map(([powerFraction, consumption]) => ({ powerFraction, bsfc: consumption })),
       );
       const estimate = curve(setting);
       if (estimate.extrapolated && estimate.basis !== 'singlePoint') {
-        const settings = points.map(([fraction]) => fraction * 100);
-        throw new RangeError(
-          `power_percent must be within the fuel_points, ${Math.min(...settings)} to ${Math.max(...settings)} %, got ${setting * 100}`,
-        );
+        const range = `${shownPercent(Math.min(...settings))} to ${shownPercent(Math.max(...settings))} %`;
+        throw mustBe('power_percent', `within the fuel_points, ${range}`, shownPercent(setting));
       }
       return fuelMassFlow(setting * maximumContinuousPower, estimate.bsfc) / density;
     },

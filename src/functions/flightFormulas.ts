@@ -22,6 +22,7 @@ import {
   rpm,
   squareFeet,
 } from './measures.ts';
+import { mustBe } from './messages.ts';
 
 const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
 const diameter = given('diameter_in', { help: 'propeller diameter, in', above: 0, measure: inches });
@@ -34,7 +35,7 @@ const densityRatio = defaulted('density_ratio', 1, {
 export const flightFormulas: readonly Formula[] = [
   formula({
     name: 'ENDURANCE',
-    help: 'Time in flight with a reserve kept, h; 0 when the reserve takes all the fuel.',
+    help: 'Time in flight with a reserve kept, h; negative by what the fuel falls short of the reserve.',
     source: 'definition; reserve 30 min by day, 45 min by night: 14 CFR 91.151',
     arguments: [
       given('usable_fuel_gal', { help: 'usable fuel, US gal', atLeast: 0, measure: gallons }),
@@ -60,7 +61,10 @@ export const flightFormulas: readonly Formula[] = [
       given('end_weight', { help: 'without the fuel burnt', above: 0 }),
     ],
     results: [{ label: 'range', measure: nauticalMiles }],
-    compute: breguetRange,
+    compute: (efficiency, liftDragRatio, bsfc, start, end) => {
+      if (end > start) throw mustBe('end_weight', `at most start_weight, ${start}`, end);
+      return breguetRange(efficiency, liftDragRatio, bsfc, start, end);
+    },
   }),
   formula({
     name: 'STALL_SPEED',
@@ -91,7 +95,7 @@ export const flightFormulas: readonly Formula[] = [
   }),
   formula({
     name: 'PROPELLER_THRUST',
-    help: 'Thrust of a propeller, lbf. One efficiency does not serve all speeds: use about 0.42 standing, 0.74 at best climb, 0.85 in cruise.',
+    help: 'Thrust of a propeller, lbf. One efficiency does not serve all speeds: use about 0.42 standing, 0.76 at best climb, 0.81 in cruise.',
     source: 'momentum theory of the actuator disc',
     arguments: [
       given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),

@@ -27,7 +27,15 @@ export const feetPerMinute = measure('climb', 'ft/min');
 export const percent = measure('fraction', '%');
 
 /** An outside air temperature above 60 °C does not occur: the number is in °F. */
-export const outsideAir = { measure: celsius, atLeast: -90, atMost: 60, hint: 'is it in °F?' } as const;
+export const outsideAir = { measure: celsius, atLeast: -90, atMost: 60, hintBeyond: 'is it in °F?' } as const;
 
 /** Pressure altitudes of the atmosphere model and of light aircraft. */
 export const altitude = { measure: feet, atLeast: -2000, atMost: 60_000 } as const;
+
+/** A cell shown as 75 % holds 0.75, which would be three quarters of one per cent. */
+export const powerPercent = {
+  measure: percent,
+  atLeast: 5,
+  atMost: 125,
+  hintBelow: 'a cell shown as 75 % holds 0.75',
+} as const;

@@ -6,17 +6,20 @@ import { payloadWithFuel, usefulLoad } from '../engineering/payload.ts';
 import { weigh } from '../engineering/weighing.ts';
 import { afterChange, weightChange } from '../engineering/weightChange.ts';
 import { wheelLoads } from '../engineering/wheelLoad.ts';
-import { defaulted, given, list, rows } from './argument.ts';
+import { defaulted, given, list, requireDistinct, rows } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import { gallons, percent, poundPerGallon, pounds } from './measures.ts';
+import { mustBe } from './messages.ts';
 
 const definition = 'definition; FAA AC 43.13-1B, chapter 10';
 const components = (name: string, what: string) =>
   rows(name, [{ name: 'weight' }, { name: 'arm' }], {
     help: `${what}: rows of weight, arm; any units that agree, negative weight = removed`,
   });
-const asItems = (list: readonly (readonly [number, number])[]) =>
+const asItems = (list: readonly (readonly [number, number, row: number])[]) =>
   list.map(([weight, arm]) => ({ weight, arm }));
+
+const share = { atLeast: 0, atMost: 1, hintBeyond: '4 % is 0.04' } as const;
 
 const weight = given('weight', { help: 'weight, above 0', above: 0 });
 const cg = given('cg', { help: 'centre of gravity, aft of the datum, in the unit of the arms' });
@@ -61,17 +64,31 @@ export const weightFormulas: readonly Formula[] = [
         'allowances',
         [
           { name: 'basis', text: true },
-          { name: 'growth', atLeast: 0, atMost: 1 },
-          { name: 'scatter', atLeast: 0, atMost: 1 },
-          { name: 'correlation', atLeast: 0, atMost: 1 },
+          { name: 'growth', ...share },
+          { name: 'scatter', ...share },
+          { name: 'correlation', ...share },
         ],
         {
           help: 'rows of basis, growth, scatter, correlation, as fractions or cells shown as per cent: 0.04 is 4 %',
+          check: (records) =>
+            requireDistinct(
+              'allowances basis',
+              records.map(([basis]) => basis),
+              records.map(([, , , , row]) => row),
+            ),
         },
       ),
     ],
     results: [{ label: 'nominal weight' }, { label: 'expected weight' }, { label: 'half-width' }],
     compute: (items, allowances) => {
+      const bases = allowances.map(([basis]) => basis);
+      for (const [, basis, row] of items) {
+        if (!bases.includes(basis))
+          throw mustBe('components basis', `one of the allowances, ${bases.join(', ')}`, basis, {
+            row,
+            column: 2,
+          });
+      }
       const mass = expectedMass(
         items.map(([itemWeight, basis]) => ({ weight: itemWeight, arm: 0, basis })),
         allowances.map(([basis, growth, scatter, correlation]) => ({ basis, growth, scatter, correlation })),
@@ -116,7 +133,13 @@ export const weightFormulas: readonly Formula[] = [
       given('ballast_arm', { help: 'where the ballast can sit: beyond the target' }),
     ],
     results: [{ label: 'ballast' }],
-    compute: ballastWeight,
+    compute: (aircraft, at, target, ballast) => {
+      if (at !== target && (target - at) * (ballast - target) <= 0) {
+        const side = target > at ? 'aft' : 'forward';
+        throw mustBe('ballast_arm', `${side} of target_cg, ${target}`, ballast);
+      }
+      return ballastWeight(aircraft, at, target, ballast);
+    },
   }),
   formula({
     name: 'USEFUL_LOAD',
@@ -177,6 +200,7 @@ export const weightFormulas: readonly Formula[] = [
     ],
     results: [{ label: 'nose or tail wheel' }, { label: 'main wheels' }],
     compute: (aircraft, at, third, main) => {
+      if (third === main) throw mustBe('nose_or_tail_wheel_arm', 'another than main_wheel_arm', third);
       const loads = wheelLoads(aircraft, at, third, main);
       return [loads.noseOrTail, loads.mains];
     },

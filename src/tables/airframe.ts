@@ -2,6 +2,7 @@ import { choice, flag, money, quantity, ratio, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const practice = 'common practice, no source';
+const fitted = 'fitted to certificated aircraft, see DEVELOPERS.md';
 
 const fields = {
   name: text('airframe', { required: true, help: 'what the kit is called' }),
@@ -104,25 +105,25 @@ const fields = {
   oswaldEfficiency: ratio('Oswald efficiency', {
     above: 0.3,
     atMost: 1,
-    fallback: { value: 0.7, source: practice },
+    fallback: { value: 0.64, source: fitted },
     help: 'e in CD = CD0 + CL²/(π e A); a known climb fixes it',
   }),
   propellerStatic: ratio('propeller efficiency standing', {
     above: 0.1,
     atMost: 1,
-    fallback: { value: 0.42, source: 'fitted to certificated aircraft, see DEVELOPERS.md' },
+    fallback: { value: 0.42, source: fitted },
     help: 'share of the actuator-disc ideal, standing still',
   }),
   propellerClimb: ratio('propeller efficiency climb', {
     above: 0.1,
     atMost: 1,
-    fallback: { value: 0.74, source: 'fitted to certificated aircraft, see DEVELOPERS.md' },
+    fallback: { value: 0.76, source: fitted },
     help: 'share of the actuator-disc ideal at best-climb speed',
   }),
   propellerCruise: ratio('propeller efficiency cruise', {
     above: 0.1,
     atMost: 1,
-    fallback: { value: 0.85, source: 'fitted to certificated aircraft, see DEVELOPERS.md' },
+    fallback: { value: 0.81, source: fitted },
     help: 'share of the actuator-disc ideal at the known cruise speed',
   }),
   takeoffFlapDrag: ratio('takeoff flap drag', {

@@ -124,13 +124,13 @@ const fields = {
     atLeast: 30,
     atMost: 100,
     in: '%',
-    help: 'of rated rpm, fixed pitch standing still; 82 % where empty',
+    help: 'of rated rpm, fixed pitch standing still; 87 % where empty',
   }),
   climbRpm: quantity('fraction', 'climb rpm', {
     atLeast: 30,
     atMost: 105,
     in: '%',
-    help: 'of rated rpm, fixed pitch at best-climb speed; 90 % where empty',
+    help: 'of rated rpm, fixed pitch at best-climb speed; 93 % where empty',
   }),
   pairProven: flag('propeller proven on this engine', {
     help: 'the maker of either has approved the pair for vibration',
