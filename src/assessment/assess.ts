@@ -1,3 +1,4 @@
+import type { PayloadRange } from '../engineering/payloadRange.ts';
 import type { Catalogue } from '../tables/catalogue.ts';
 import type { Package } from '../tables/packages.ts';
 import { type Balance, balanceOf } from './balance.ts';
@@ -15,9 +16,11 @@ import { type FuelUse, fuelUseOf } from './fuelUse.ts';
 import { aheadOfFirewall, type Installation, installationOf } from './installation.ts';
 import { type FlownAirframe, flownAirframe } from './knownFlights.ts';
 import { type Mission, missionOf } from './mission.ts';
+import { missionCase } from './missionCase.ts';
 import { type Payload, payloadOf } from './payload.ts';
 import { type Powerplant, powerplantOf } from './powerplant.ts';
 import { type Price, priceOf } from './price.ts';
+import { rangeOf } from './range.ts';
 
 /** Everything known of the airframe with one package. */
 export interface Assessment {
@@ -37,6 +40,8 @@ export interface Assessment {
   readonly electrical: Electrical;
   readonly price: Price;
   readonly cost: Cost;
+  /** undefined where flight or fuel are not known */
+  readonly range: PayloadRange | undefined;
   /** undefined where no mission is stated */
   readonly mission: Mission | undefined;
   readonly findings: readonly Finding[];
@@ -101,7 +106,8 @@ export function assess(basis: Basis, engine: Package): Assessment {
     price,
     cost,
   };
-  const { mission, findings } = missionOf(context, assessed);
+  const asked = missionCase(context, assessed);
+  const { mission, findings } = missionOf(asked, assessed);
   const parts = [
     configuration,
     powerplant,
@@ -116,7 +122,8 @@ export function assess(basis: Basis, engine: Package): Assessment {
     price,
     cost,
   ];
-  return { ...assessed, mission, findings: [...parts.flatMap((part) => part.findings), ...findings] };
+  const range = rangeOf(context, asked);
+  return { ...assessed, range, mission, findings: [...parts.flatMap((part) => part.findings), ...findings] };
 }
 
 /** The same finding about all packages is one finding. */

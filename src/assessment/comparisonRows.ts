@@ -7,6 +7,7 @@ import type { Shown } from './display.ts';
 import { countOf } from './finding.ts';
 import { flightRows } from './flightRows.ts';
 import type { FuelAtSetting } from './fuelUse.ts';
+import { missionRows, missionTitle } from './missionRows.ts';
 
 /** One line of the comparison: what it is called, how it is shown, and where the value comes from. */
 export interface ComparisonRow {
@@ -56,6 +57,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('outside a limit (stop)', 'count', ({ findings }) => countOf(findings, 'stop')),
     number('doubtful or missing (check)', 'count', ({ findings }) => countOf(findings, 'check')),
   ]),
+  { title: missionTitle, rows: missionRows },
   group('Price and delivery', [
     number('total, without tax', 'money', ({ price }) => price.total, true),
     number('  airframe kit', 'money', ({ price }) => price.kit),
@@ -93,6 +95,9 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('payload, full fuel', 'payload', ({ payload }) => payload.fullFuel.nominal, true),
     number('payload, expected', 'payload', ({ payload }) => payload.fullFuel.expected),
     number('payload to be counted on', 'payload', ({ payload }) => payload.fullFuel.countedOn, true),
+    number('range with full tanks', 'distance', ({ range }) => range?.fullTanks?.range),
+    number('range with most payload', 'distance', ({ range }) => range?.mostPayload.range),
+    number('  that payload', 'payload', ({ range }) => range?.mostPayload.payload),
   ]),
   group('Power', [
     number('takeoff power', 'power', ({ engine }) => engine.rated.takeoff),

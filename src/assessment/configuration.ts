@@ -12,7 +12,7 @@ export interface Configuration {
   readonly findings: readonly Finding[];
 }
 
-const fitsTo = (fits: readonly string[], { name }: Package) =>
+export const fitsTo = (fits: readonly string[], { name }: Package) =>
   fits.length === 0 || fits.some((other) => nameKey(other) === nameKey(name));
 const chosen = ({ standard, fitted }: Equipment) => standard || fitted;
 

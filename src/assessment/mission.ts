@@ -1,8 +1,7 @@
 import { type Condition, conditionName } from './condition.ts';
-import type { Context } from './context.ts';
 import type { Cost } from './cost.ts';
 import type { Finding } from './finding.ts';
-import { type Assessed, asStated, type MissionCase, missionCase } from './missionCase.ts';
+import { type Assessed, asStated, type MissionCase } from './missionCase.ts';
 import { flightConditions, groundConditions } from './missionConditions.ts';
 import { type Leg, missionLegs } from './missionLegs.ts';
 import { bestSeating, type MissionLoading } from './missionLoading.ts';
@@ -104,10 +103,10 @@ const weightless = new Set(['limits', 'seats', 'bags', 'oxygen']);
 
 /** The mission asked of one package; undefined where no distance is given. */
 export function missionOf(
-  context: Context,
+  asked: MissionCase,
   assessed: Assessed,
 ): { readonly mission: Mission | undefined; readonly findings: readonly Finding[] } {
-  const { distance } = context.catalogue.mission;
+  const { distance } = asked.mission;
   if (distance === undefined) {
     const text = 'no distance given: no mission is asked';
     const finding: Finding = {
@@ -119,7 +118,6 @@ export function missionOf(
     };
     return { mission: undefined, findings: [finding] };
   }
-  const asked = missionCase(context, assessed);
   const answer = answerMission(asked, distance);
   const whateverItWeighs = answer.conditions.some(
     ({ name, state }) => state === 'missed' && weightless.has(name),

@@ -39,7 +39,7 @@ export interface MissionCase {
 const taxiTime = 5 * 60; // s at takeoff fuel flow
 
 /** What a mission is asked of: everything but the answer. */
-export type Assessed = Omit<Assessment, 'mission' | 'findings'>;
+export type Assessed = Omit<Assessment, 'mission' | 'range' | 'findings'>;
 
 /** The mission with the empty weight to be counted on: expected, and what it may be off. */
 export function missionCase(context: Context, assessed: Assessed): MissionCase {

@@ -10,6 +10,7 @@ import { flightFunctions } from './flightFunctions.ts';
 import type { Formula } from './formula.ts';
 import { fuelFunctions } from './fuelFunctions.ts';
 import { loadingFunctions } from './loadingFunctions.ts';
+import { missionFunctions } from './missionFunctions.ts';
 import { quoteFunctions } from './quoteFunctions.ts';
 import { systemFormulas } from './systemFormulas.ts';
 import type { TableFunction } from './tableFunction.ts';
@@ -31,6 +32,7 @@ export const tableFunctions: readonly TableFunction[] = [
   ...fuelFunctions,
   ...flightFunctions,
   ...costFunctions,
+  ...missionFunctions,
   ...quoteFunctions,
 ];
 
