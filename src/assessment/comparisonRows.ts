@@ -132,8 +132,24 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     words('propeller proven on engine', ({ package: { pairProven } }) => yesNo(pairProven)),
     number('nose or tail wheel, empty', 'weight', ({ installation }) => installation.wheels?.noseOrTail),
     number('fuel flow to demonstrate', 'fuelFlow', ({ fuel }) => fuel.flowToDemonstrate),
+    words('tip-back or nose-over, empty', ({ installation: { tipAngle } }) =>
+      tipAngle === undefined ? undefined : `${Math.round((tipAngle * 180) / Math.PI)}°`,
+    ),
+    number('alternator surplus, idle', 'current', ({ electrical }) => electrical.surplusIdle),
     number('alternator surplus, cruise', 'current', ({ electrical }) => electrical.surplusCruise),
+    words(
+      '  one out, load shed',
+      ({ electrical: { surplusOneOut }, package: { alternators } }, { context: { display } }) =>
+        (surplusOneOut && display.number('current', surplusOneOut)) ??
+        (alternators === 1 ? 'only one' : undefined),
+      'current',
+    ),
     number('battery alone', 'minutes', ({ electrical }) => electrical.batteryTime),
+    words(
+      'single failure, electrical',
+      ({ electrical: { singleFailures }, package: { needsElectricity } }) =>
+        singleFailures.length > 0 ? singleFailures.join(', ') : needsElectricity ? 'none known' : 'no',
+    ),
   ]),
   {
     title: () => 'Named loadings: least CG margin from takeoff to zero fuel',

@@ -10,8 +10,12 @@ export interface Electrical {
   readonly load: number | undefined;
   readonly surplusCruise: number | undefined;
   readonly surplusIdle: number | undefined;
+  /** with one of several alternators dead and the load shed; undefined with a single one */
+  readonly surplusOneOut: number | undefined;
   /** on the battery, load shed after five minutes */
   readonly batteryTime: number | undefined;
+  /** what alone, failing, leaves the engine on its battery or stops it, as far as the tables say */
+  readonly singleFailures: readonly string[];
   readonly findings: readonly Finding[];
 }
 
@@ -59,7 +63,45 @@ function batteryFindings(context: Context, engine: Package, time: number | undef
   return findings;
 }
 
-function surplusFindings(engine: Package, surplus: number | undefined, idle: number | undefined): Finding[] {
+/**
+ * What must be shown of an engine that stops without electricity, and which of its parts stand alone.
+ * @source 14 CFR 23.1165 before amendment 64 (from memory): ignition goes on with an empty battery and with a dead generator
+ */
+function singleFailuresOf({ needsElectricity, alternators, name }: Package): {
+  readonly parts: readonly string[];
+  readonly findings: readonly Finding[];
+} {
+  if (!needsElectricity) return { parts: [], findings: [] };
+  const base = { package: name, subject: 'single failures' } as const;
+  const shown: Finding = {
+    ...base,
+    gravity: 'note',
+    source: '14 CFR 23.1165 before amendment 64, from memory',
+    text: 'show on the ground that it runs with the battery empty, and with every alternator dead; whether fuel pump and control unit are doubled is not in the tables',
+  };
+  if (alternators === undefined) {
+    const text = 'the number of alternators is not given: it may hang on one';
+    return {
+      parts: ['not known'],
+      findings: [{ ...base, gravity: 'check', source: 'packages table', text }, shown],
+    };
+  }
+  if (alternators === 0) {
+    const text = 'no alternator: it runs as long as the battery lasts';
+    return {
+      parts: ['battery'],
+      findings: [{ ...base, gravity: 'stop', source: 'packages table', text }, shown],
+    };
+  }
+  return { parts: alternators === 1 ? ['alternator'] : [], findings: [shown] };
+}
+
+function surplusFindings(
+  engine: Package,
+  surplus: number | undefined,
+  idle: number | undefined,
+  oneOut: number | undefined,
+): Finding[] {
   const finding = (gravity: Finding['gravity'], subject: string, value: number, text: string): Finding => ({
     gravity,
     package: engine.name,
@@ -71,6 +113,27 @@ function surplusFindings(engine: Package, surplus: number | undefined, idle: num
     text,
   });
   return [
+    ...(surplus === undefined
+      ? [
+          {
+            gravity: 'check',
+            package: engine.name,
+            subject: 'alternator, cruise',
+            source: 'packages table',
+            text: 'alternator output or electrical load is not given: the balance is not known',
+          } as const,
+        ]
+      : []),
+    ...(oneOut !== undefined && oneOut < 0
+      ? [
+          finding(
+            engine.needsElectricity ? 'check' : 'note',
+            'one alternator out',
+            oneOut,
+            'the others do not carry the essential load: the battery runs down',
+          ),
+        ]
+      : []),
     ...(surplus !== undefined && surplus < 0
       ? [
           finding(
@@ -124,14 +187,24 @@ export function electricalOf(context: Context, engine: Package, configuration: C
         }).time;
   const surplusCruise = surplus(alternatorCruise);
   const surplusIdle = surplus(alternatorIdle);
+  const { alternators = 1 } = engine;
+  // Alternators of one package are taken as equal
+  const surplusOneOut =
+    alternators < 2 || alternatorCruise === undefined || essential === undefined
+      ? undefined
+      : alternatorSurplus([(alternatorCruise * (alternators - 1)) / alternators], [essential]);
+  const single = singleFailuresOf(engine);
   return {
     load,
     surplusCruise,
     surplusIdle,
+    surplusOneOut,
+    singleFailures: single.parts,
     batteryTime: onBattery,
     findings: [
       ...batteryFindings(context, engine, onBattery),
-      ...surplusFindings(engine, surplusCruise, surplusIdle),
+      ...surplusFindings(engine, surplusCruise, surplusIdle, surplusOneOut),
+      ...single.findings,
     ],
   };
 }
