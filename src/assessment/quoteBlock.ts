@@ -1,34 +1,64 @@
 import type { Cell } from '../tables/cell.ts';
+import { type IssuedQuote, keyText } from './issuedQuote.ts';
 import type { Quote } from './quote.ts';
 import type { QuoteCell, QuoteSection } from './quoteSection.ts';
 
-const cellOf = (cell: QuoteCell): Cell =>
-  typeof cell === 'string' ? (cell === '' ? null : cell) : cell.number;
+/** What a line of a quote on a sheet is, for whoever gives it its looks. */
+export type QuoteLineKind = 'title' | 'party' | 'heading' | 'columns' | 'row' | 'total' | 'note';
 
-/** One table of a quote as cells: its title, its heads where it has any, its rows, what is said below it. */
-export function sectionCells({ title, columns, rows, notes }: QuoteSection): Cell[][] {
-  const heads = columns.some((column) => column !== '')
-    ? [columns.map((column): Cell => column || null)]
-    : [];
+export interface QuoteLine {
+  readonly kind: QuoteLineKind;
+  readonly cells: readonly QuoteCell[];
+}
+
+const line = (kind: QuoteLineKind, ...cells: readonly QuoteCell[]): QuoteLine => ({ kind, cells });
+
+function sectionLines({ title, columns, rows, notes }: QuoteSection): QuoteLine[] {
   return [
-    [title],
-    ...heads,
-    ...rows.map(({ cells }) => cells.map(cellOf)),
-    ...notes.map((note): Cell[] => [note]),
+    line('heading', title),
+    ...(columns.some((column) => column !== '') ? [line('columns', ...columns)] : []),
+    ...rows.map(({ cells, isTotal }) => line(isTotal ? 'total' : 'row', ...cells)),
+    ...notes.map((note) => line('note', note)),
   ];
 }
 
-/** QUOTE_LINES: the whole quote as it would be issued, its parties first. */
-export function quoteBlock(quote: Quote): Cell[][] {
-  const { airframe, packageName, dealer, customer, preparedBy, validDays, keyFigures } = quote;
+/** The whole quote as lines of a sheet: what it is called, its parties, its figures, its tables. */
+function quoteLines(quote: Quote, title: string, issue: readonly QuoteLine[], valid: QuoteLine): QuoteLine[] {
+  const { dealer, customer, preparedBy, keyFigures } = quote;
   return [
-    [`Quote in preparation: ${airframe} with ${packageName}`],
-    ['Dealer', dealer.join(', ') || 'not given'],
-    ['Customer', customer.join(', ') || 'not given'],
-    ['Prepared by', preparedBy || 'not given'],
-    ['Valid for', validDays, 'days from the day of issue'],
-    ...keyFigures.map(({ label, value, unit }): Cell[] => [label, cellOf(value), unit]),
-    ...quote.sections.flatMap(sectionCells),
-    ['Software version', quote.softwareVersion],
+    line('title', title),
+    ...issue,
+    valid,
+    line('party', 'Dealer', dealer.join(', ') || 'not given'),
+    line('party', 'Customer', customer.join(', ') || 'not given'),
+    line('party', 'Prepared by', preparedBy || 'not given'),
+    ...keyFigures.map(({ label, value, unit }) => line('total', label, value, unit)),
+    ...quote.sections.flatMap(sectionLines),
+    line('party', 'Software version', quote.softwareVersion),
   ];
+}
+
+/** A quote as it was issued, for the sheet that keeps its copy. */
+export function issuedLines(issued: IssuedQuote): QuoteLine[] {
+  const { quote, date, validUntil, digest } = issued;
+  return quoteLines(
+    quote,
+    `Quote ${keyText(issued)}: ${quote.airframe} with ${quote.packageName}`,
+    [line('party', 'Date of issue', date), line('party', 'Inputs, SHA-256', digest)],
+    line('party', 'Valid until', validUntil),
+  );
+}
+
+const cellOf = (cell: QuoteCell): Cell => (typeof cell === 'string' ? cell || null : cell.number);
+
+export const cellsOf = (lines: readonly QuoteLine[]): Cell[][] => lines.map(({ cells }) => cells.map(cellOf));
+
+/** QUOTE_LINES: the quote as it would be issued now. */
+export function quoteBlock(quote: Quote): Cell[][] {
+  const { validDays } = quote;
+  const days = { number: validDays, text: String(validDays) };
+  const valid = line('party', 'Valid for', days, 'days from the day of issue');
+  return cellsOf(
+    quoteLines(quote, `Quote in preparation: ${quote.airframe} with ${quote.packageName}`, [], valid),
+  );
 }

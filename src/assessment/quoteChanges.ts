@@ -1,10 +1,12 @@
 import { readCatalogue } from '../tables/catalogue.ts';
 import { type Fault, faultText } from '../tables/faults.ts';
-import { type InputChange, type Inputs, inputChanges } from '../tables/inputs.ts';
+import { type InputChange, inputChanges } from '../tables/inputChanges.ts';
+import type { Inputs } from '../tables/inputs.ts';
 import { readQuoteTerms } from '../tables/quote.ts';
 import { compare } from './assess.ts';
 import { type KeyFigure, type Quote, quoteOf } from './quote.ts';
 import { notKnown, type QuoteCell } from './quoteSection.ts';
+import { softwareVersion } from './version.ts';
 
 export type QuoteReading =
   | { readonly quote: Quote; readonly faults: readonly [] }
@@ -61,7 +63,13 @@ function figureChanges(quoted: readonly KeyFigure[], now: readonly KeyFigure[] |
   });
 }
 
-function attemptQuote(inputs: Inputs): { quote: Quote | undefined; remarks: string[] } {
+/** The quote that inputs make now, or in words why they make none. */
+export interface QuoteAttempt {
+  readonly quote: Quote | undefined;
+  readonly remarks: readonly string[];
+}
+
+export function attemptQuote(inputs: Inputs): QuoteAttempt {
   try {
     const { quote, faults } = quoteFrom(inputs);
     return { quote, remarks: faults.map(faultText) };
@@ -71,11 +79,13 @@ function attemptQuote(inputs: Inputs): { quote: Quote | undefined; remarks: stri
 }
 
 /** What moved since a quote was issued, and what a revision issued now would say instead. */
-export function quoteDrift(kept: KeptQuote, now: Inputs): QuoteDrift {
+export function quoteDrift(
+  kept: KeptQuote,
+  now: Inputs,
+  today: QuoteAttempt = attemptQuote(now),
+): QuoteDrift {
   const changes = inputChanges(kept.inputs, now);
-  const today = attemptQuote(now);
-  const faults =
-    today.remarks.length > 0 ? ['No figures of today: the tables have faults.', ...today.remarks] : [];
+  const faults = today.quote ? [] : ['No figures of today: the tables have faults.', ...today.remarks];
   return {
     changes,
     figures: figureChanges(kept.quote.keyFigures, today.quote?.keyFigures),
@@ -85,13 +95,35 @@ export function quoteDrift(kept: KeptQuote, now: Inputs): QuoteDrift {
 
 /** A newer script may compute other figures from the same inputs: told apart from inputs that moved. */
 function softwareRemarks({ inputs, quote }: KeptQuote): string[] {
+  if (quote.softwareVersion === softwareVersion) return [];
   const { quote: again } = attemptQuote(inputs);
-  const moved = figureChanges(quote.keyFigures, again?.keyFigures).filter(
-    ({ quoted, now }) => quoted !== now,
-  );
-  if (moved.length === 0) return [];
-  const list = moved.map(({ label, quoted, now }) => `${label}: ${quoted} → ${now}`).join('; ');
+  const figures = figureChanges(quote.keyFigures, again?.keyFigures).filter(isMoved);
+  const list = figures.length === 0 ? 'the same figures' : figures.map(figureText).join('; ');
   return [
-    `From the inputs as quoted, this script (${again?.softwareVersion ?? 'this version'}, quoted with ${quote.softwareVersion}) gives: ${list}.`,
+    `Quoted with version ${quote.softwareVersion}; version ${softwareVersion} makes of the same inputs: ${list}.`,
   ];
 }
+
+const isMoved = ({ quoted, now }: FigureChange) => quoted !== now;
+
+const figureText = ({ label, quoted, now, unit }: FigureChange) =>
+  `${label} ${quoted} → ${now} ${unit}`.trimEnd();
+
+const mostTold = 3; // inputs named in one line
+
+/** A drift in one line: how many inputs moved, the first of them, and what that does to price and payload. */
+export function driftText({ changes, figures, remarks }: QuoteDrift): string {
+  if (changes.length === 0) return ['as issued', ...remarks].join('. ');
+  const told = changes.slice(0, mostTold).map(changeText);
+  const more = changes.length > mostTold ? [`and ${changes.length - mostTold} more`] : [];
+  const moved = figures.filter(isMoved);
+  return [
+    `${changes.length === 1 ? '1 input' : `${changes.length} inputs`} moved: ${[...told, ...more].join('; ')}`,
+    moved.length === 0 ? 'Price and payload are as quoted' : moved.map(figureText).join('; '),
+    ...remarks,
+  ].join('. ');
+}
+
+/** One moved input: `equipment, radio, price: 1999.95 EUR → 2100 EUR`. */
+export const changeText = ({ table, row, column, was, is }: InputChange) =>
+  `${table}, ${row}, ${column}: ${was || 'nothing'} → ${is || 'nothing'}`;

@@ -38,15 +38,6 @@ export interface InputCell {
   readonly at: { readonly row: number; readonly column: number };
 }
 
-/** A cell that is not what it was; an empty text where there is, or was, nothing. */
-export interface InputChange {
-  readonly table: InputName;
-  readonly row: string;
-  readonly column: string;
-  readonly was: string;
-  readonly is: string;
-}
-
 const declarations: Readonly<Record<InputName, Pick<Table<Fields>, 'shape' | 'fields'>>> = {
   airframe: airframeTable,
   envelope: envelopeTable,
@@ -148,12 +139,33 @@ function cellsOfTable(table: InputName, grid: Grid | undefined): InputCell[] {
   );
 }
 
+/**
+ * Place of a cell in its table's range, counted from 0; it may be empty. Without a column, that of the row's name.
+ * @returns undefined where the table has no such row or column
+ */
+export function inputPlace(
+  inputs: Inputs,
+  table: InputName,
+  row: string,
+  column?: string,
+): InputCell['at'] | undefined {
+  const lines = linesIn(table, inputs[table]);
+  if (lines === undefined) return undefined;
+  const naming = namingColumns(table, lines);
+  const records = declarations[table].shape === 'rows' ? lines.body.slice(1) : lines.body;
+  const index = rowNames(records, naming).findIndex((name) => nameKey(name) === nameKey(row));
+  const at = column === undefined ? naming[0] : lines.columns.get(nameKey(column));
+  const line = records[index];
+  return line === undefined || at === undefined ? undefined : { row: line.row - 1, column: at };
+}
+
 /** Every cell of the inputs that holds something, beside those that name its row. */
 export function inputCells(inputs: Inputs): InputCell[] {
   return inputNames.flatMap((table) => cellsOfTable(table, inputs[table]));
 }
 
-const keyOf = ({ table, row, column }: Pick<InputCell, 'table' | 'row' | 'column'>) =>
+/** A cell by its names, whatever their case. */
+export const cellKey = ({ table, row, column }: Pick<InputCell, 'table' | 'row' | 'column'>) =>
   JSON.stringify([table, nameKey(row), nameKey(column)]);
 
 /**
@@ -162,14 +174,25 @@ const keyOf = ({ table, row, column }: Pick<InputCell, 'table' | 'row' | 'column
  */
 export function canonicalText(inputs: Inputs): string {
   return inputCells(inputs)
-    .map((cell) => `${keyOf(cell)}: ${JSON.stringify(cell.text)}`)
+    .map((cell) => `${cellKey(cell)}: ${JSON.stringify(cell.text)}`)
     .sort()
     .join('\n');
 }
 
+const plainCell = (cell: Cell): Cell => (isBlank(cell) ? null : isDate(cell) ? dateText(cell) : cell);
+
+/** The inputs where they stand, for what carries no dates. */
+export function withoutDates(inputs: Inputs): Inputs {
+  const grids: Partial<Record<InputName, Grid>> = {};
+  for (const table of inputNames) {
+    const grid = inputs[table];
+    if (grid !== undefined) grids[table] = grid.map((row) => row.map(plainCell));
+  }
+  return grids;
+}
+
 /** The inputs as they are kept: from each header on, without empty rows, as text, numbers and tick boxes only. */
 export function keptInputs(inputs: Inputs): Inputs {
-  const plainCell = (cell: Cell): Cell => (isBlank(cell) ? null : isDate(cell) ? dateText(cell) : cell);
   const kept: Partial<Record<InputName, Grid>> = {};
   for (const table of inputNames) {
     const lines = linesIn(table, inputs[table]);
@@ -181,39 +204,4 @@ export function keptInputs(inputs: Inputs): Inputs {
     kept[table] = rows.map((row) => row.slice(0, width));
   }
   return kept;
-}
-
-const shown = ({ text, unit: of }: InputCell) => (of === '' ? text : `${text} ${of}`);
-
-/** What is not as it was: cell by cell, or a whole row that came or went. */
-export function inputChanges(then: Inputs, now: Inputs): InputChange[] {
-  const [before, after] = [inputCells(then), inputCells(now)];
-  const cellsBefore = new Map(before.map((cell) => [keyOf(cell), cell]));
-  const cellsAfter = new Map(after.map((cell) => [keyOf(cell), cell]));
-  const rowKey = ({ table, row }: InputCell) => JSON.stringify([table, nameKey(row)]);
-  const rowsBefore = new Set(before.map(rowKey));
-  const rowsAfter = new Set(after.map(rowKey));
-  const wholeRows = new Set<string>();
-  const gone = before.flatMap((cell): InputChange[] => {
-    const { table, row, column } = cell;
-    if (!rowsAfter.has(rowKey(cell))) {
-      if (wholeRows.has(rowKey(cell))) return [];
-      wholeRows.add(rowKey(cell));
-      return [{ table, row, column: 'whole row', was: 'there', is: '' }];
-    }
-    const next = cellsAfter.get(keyOf(cell));
-    const is = next === undefined ? '' : shown(next);
-    return next?.text === cell.text ? [] : [{ table, row, column, was: shown(cell), is }];
-  });
-  const come = after.flatMap((cell): InputChange[] => {
-    const { table, row, column } = cell;
-    if (!rowsBefore.has(rowKey(cell))) {
-      if (wholeRows.has(rowKey(cell))) return [];
-      wholeRows.add(rowKey(cell));
-      return [{ table, row, column: 'whole row', was: '', is: 'new' }];
-    }
-    return cellsBefore.has(keyOf(cell)) ? [] : [{ table, row, column, was: '', is: shown(cell) }];
-  });
-  const order = (change: InputChange) => inputNames.indexOf(change.table);
-  return [...gone, ...come].sort((one, other) => order(one) - order(other));
 }

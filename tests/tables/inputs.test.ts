@@ -2,12 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { inputChanges } from '../../src/tables/inputChanges.ts';
 import {
   canonicalText,
   type Inputs,
   inputCells,
-  inputChanges,
   inputNames,
+  inputPlace,
   keptInputs,
 } from '../../src/tables/inputs.ts';
 import { smallInputs, withCell } from '../assessment/quoteFixture.ts';
@@ -109,10 +110,16 @@ test('a date stays what it is when kept: text that no field accepts', () => {
   expect(canonicalText(keptInputs(dated))).toBe(canonicalText(dated));
 });
 
-test('a cell knows its place in the range', () => {
+test('a cell knows its place in the range, an empty one too', () => {
   const titled = { ...smallInputs, equipment: [['Options'], ['help'], ...gridOf(smallInputs, 'equipment')] };
   const found = inputCells(titled).find(({ row, column }) => row === 'radio' && column === 'fitted');
   expect(found?.at).toEqual({ row: 5, column: 6 });
+  expect(inputPlace(titled, 'equipment', 'Radio', 'needs')).toEqual({ row: 5, column: 8 });
+  expect(inputPlace(titled, 'equipment', 'radio')).toEqual({ row: 5, column: 0 });
+  expect(inputPlace(titled, 'equipment', 'radio', 'colour')).toBeUndefined();
+  expect(inputPlace(titled, 'components', 'Ash, oil', 'price')).toEqual({ row: 11, column: 9 });
+  expect(inputPlace(titled, 'packages', 'cycle', 'Ash')).toEqual({ row: 1, column: 3 });
+  expect(inputPlace({}, 'packages', 'cycle', 'Ash')).toBeUndefined();
 });
 
 test('values that look alike are not', () => {
