@@ -28,6 +28,8 @@ export interface FlownPolar {
   readonly level: { readonly air: Air; readonly mass: number; readonly powerFraction: number };
 }
 
+const plausibleDrag = { low: 0.015, high: 0.07 } as const; // C_D0 of light aircraft; common practice, no source
+
 const finding = (gravity: Finding['gravity'], text: string): Finding => ({
   gravity,
   package: '',
@@ -96,6 +98,11 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
         `level flight and the other point do not belong together: ${doubt}; the e of the airframe table is used`,
       ),
     );
+  }
+  const { zeroLiftDragCoefficient: drag } = dragPolar;
+  if (drag < plausibleDrag.low || drag > plausibleDrag.high) {
+    const text = `CD0 ${drag.toFixed(4)} follows from it, light aircraft have ${plausibleDrag.low} to ${plausibleDrag.high}: power, speed or height is wrong`;
+    findings.push(finding('check', text));
   }
   const used = [level, secondLevel, climb].filter((point) => point !== undefined).length;
   if (flown.length > used)
