@@ -3,7 +3,6 @@ import {
   type ExpectedMass,
   expectedCg,
   expectedMass,
-  type MassItemWithBasis,
 } from '../engineering/expectedWeight.ts';
 import { centreOfGravity } from '../engineering/massItem.ts';
 import { nameKey } from '../tables/cell.ts';
@@ -12,35 +11,40 @@ import type { Package } from '../tables/packages.ts';
 import type { Tank } from '../tables/tanks.ts';
 import { type Configuration, isStandardTank } from './configuration.ts';
 import type { Context } from './context.ts';
-import { type Powerplant, powerplantOf } from './powerplant.ts';
+import { type NamedMass, type Powerplant, powerplantOf } from './powerplant.ts';
 
 /** Basic empty weight and CG: unusable fuel, oil, coolant and the chosen options aboard. */
 export interface EmptyAircraft {
-  readonly items: readonly MassItemWithBasis[];
+  readonly items: readonly NamedMass[];
   readonly mass: ExpectedMass;
   readonly cg: number;
   readonly expectedCg: ExpectedCg;
 }
 
-const taken = (item: MassItemWithBasis): MassItemWithBasis => ({ ...item, weight: -item.weight });
-const equipmentItem = ({ weight, arm, basis }: Equipment): MassItemWithBasis => ({ weight, arm, basis });
+const taken = (item: NamedMass): NamedMass => ({ ...item, weight: -item.weight });
+const equipmentItem = ({ name, weight, arm, basis }: Equipment): NamedMass => ({ name, weight, arm, basis });
 
 /** What the airframe brings to any package: as weighed, less the powerplant it was weighed with. */
 export interface BareAirframe {
-  readonly items: readonly MassItemWithBasis[];
+  readonly items: readonly NamedMass[];
   readonly mass: ExpectedMass;
   /** names of the equipment that is part of it */
   readonly equipment: ReadonlySet<string>;
 }
 
-function unusableFuel(tanks: readonly Tank[], density: number, basis: string): MassItemWithBasis[] {
+function unusableFuel(tanks: readonly Tank[], density: number, basis: string): NamedMass[] {
   return tanks
     .filter(({ unusable }) => unusable > 0)
-    .map(({ unusable, arm }) => ({ weight: unusable * density, arm, basis }));
+    .map(({ name, unusable, arm }) => ({
+      name: `unusable fuel, ${name}`,
+      weight: unusable * density,
+      arm,
+      basis,
+    }));
 }
 
 /** The powerplant as it was aboard at the weighing: with fluids or without. */
-function asWeighed(powerplant: Powerplant, withFluids: boolean): MassItemWithBasis[] {
+function asWeighed(powerplant: Powerplant, withFluids: boolean): NamedMass[] {
   return withFluids ? [...powerplant.items] : [...powerplant.items, ...powerplant.fluids.map(taken)];
 }
 
@@ -48,7 +52,12 @@ function asWeighed(powerplant: Powerplant, withFluids: boolean): MassItemWithBas
 export function bareAirframe(context: Context): BareAirframe {
   const { airframe, allowances, tanks } = context.catalogue;
   const { weighedWith } = context;
-  const weighed = { weight: airframe.emptyWeight, arm: airframe.emptyArm, basis: airframe.emptyBasis };
+  const weighed = {
+    name: airframe.name,
+    weight: airframe.emptyWeight,
+    arm: airframe.emptyArm,
+    basis: airframe.emptyBasis,
+  };
   const powerplant =
     weighedWith === undefined ? [] : asWeighed(powerplantOf(context, weighedWith), airframe.weighedFluids);
   const fuel =
@@ -65,11 +74,7 @@ export function bareAirframe(context: Context): BareAirframe {
 }
 
 /** Options aboard that were not weighed, and options weighed that are not aboard. */
-function equipmentChanges(
-  context: Context,
-  bare: BareAirframe,
-  configuration: Configuration,
-): MassItemWithBasis[] {
+function equipmentChanges(context: Context, bare: BareAirframe, configuration: Configuration): NamedMass[] {
   const aboard = new Set(configuration.equipment.map(({ name }) => nameKey(name)));
   const added = configuration.equipment.filter(({ name }) => !bare.equipment.has(nameKey(name)));
   const removed = context.catalogue.equipment.filter(
@@ -79,10 +84,10 @@ function equipmentChanges(
 }
 
 /** Rows that are subtracted and added again cancel: with the package it was weighed with, the weighing itself stands. */
-function withoutCancelling(items: readonly MassItemWithBasis[]): MassItemWithBasis[] {
-  const key = ({ arm, basis }: MassItemWithBasis, weight: number) => `${weight}|${arm}|${basis}`;
+function withoutCancelling(items: readonly NamedMass[]): NamedMass[] {
+  const key = ({ arm, basis }: NamedMass, weight: number) => `${weight}|${arm}|${basis}`;
   const open = new Map<string, number[]>();
-  const kept: (MassItemWithBasis | undefined)[] = [];
+  const kept: (NamedMass | undefined)[] = [];
   for (const item of items) {
     const opposite = open.get(key(item, -item.weight));
     const at = opposite?.pop();
@@ -94,7 +99,7 @@ function withoutCancelling(items: readonly MassItemWithBasis[]): MassItemWithBas
     open.set(own, [...(open.get(own) ?? []), kept.length]);
     kept.push(item);
   }
-  return kept.filter((item): item is MassItemWithBasis => item !== undefined);
+  return kept.filter((item): item is NamedMass => item !== undefined);
 }
 
 export function emptyAircraft(
@@ -107,7 +112,7 @@ export function emptyAircraft(
   const { airframe, allowances } = context.catalogue;
   const optionalTanks = configuration.tanks
     .filter((tank) => !isStandardTank(tank) && tank.weight > 0)
-    .map(({ weight, arm }) => ({ weight, arm, basis: airframe.emptyBasis }));
+    .map(({ name, weight, arm }) => ({ name, weight, arm, basis: airframe.emptyBasis }));
   // An airframe weighed without powerplant has its unusable fuel aboard already, or it is added here
   const fuelAboard = context.weighedWith === undefined && airframe.weighedUnusableFuel;
   const fuelTanks = fuelAboard

@@ -6,12 +6,17 @@ import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
 
+/** A weight of the build-up by the name it has in its table. */
+export interface NamedMass extends MassItemWithBasis {
+  readonly name: string;
+}
+
 /** The weight build-up of one package. */
 export interface Powerplant {
   /** one item for each weight that counts: lumps, not their details */
-  readonly items: readonly MassItemWithBasis[];
+  readonly items: readonly NamedMass[];
   /** oil and coolant among them */
-  readonly fluids: readonly MassItemWithBasis[];
+  readonly fluids: readonly NamedMass[];
   readonly installed: MassTotal;
   readonly dry: MassTotal;
   readonly findings: readonly Finding[];
@@ -39,15 +44,15 @@ function detailsByLump(components: readonly Component[]): Map<string, Component[
   return details;
 }
 
-function massOf(component: Component, firewallArm: number, details: readonly Component[]): MassItemWithBasis {
-  const { weight, basis } = component;
+function massOf(component: Component, firewallArm: number, details: readonly Component[]): NamedMass {
+  const { name, weight, basis } = component;
   const ownArm = armOf(component, firewallArm);
   const parts = details.map(
     (detail): MassItem => ({ weight: detail.weight, arm: armOf(detail, firewallArm) ?? 0 }),
   );
   // A weight of zero has no place: its arm does not matter
   const arm = ownArm ?? (parts.length > 0 && weight !== 0 ? centreOfGravity(total(parts)) : firewallArm);
-  return { weight, arm, basis };
+  return { name, weight, arm, basis };
 }
 
 function lumpFindings(

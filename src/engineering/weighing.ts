@@ -11,6 +11,8 @@ export interface WeighingPoint {
   readonly arm: number;
   /** half-width of what this scale shows, at least 0 */
   readonly accuracy: number;
+  /** half-width of the measured arm, at least 0; 0 when not given */
+  readonly armAccuracy?: number;
 }
 
 export interface Weighing {
@@ -18,7 +20,7 @@ export interface Weighing {
   readonly basicEmpty: MassTotal;
   /** from the scales alone */
   readonly weightHalfWidth: number;
-  /** of the basic empty CG, from the scales alone */
+  /** of the basic empty CG, from scales and measured arms */
   readonly cgHalfWidth: number;
 }
 
@@ -26,7 +28,7 @@ export interface Weighing {
  * As-weighed and basic empty weight and moment. Net = reading − tare at each point; basic empty = as weighed, less what
  * was aboard and is no part of it (usable fuel, tools), plus what is part of it and was not aboard (unusable fuel, fluids
  * to full, missing items). A net weight may be negative: a tail held down.
- * Half-widths: scales err independently, so √Σ u² for weight and √Σ (u (x_i − x))²/W for the CG.
+ * Half-widths: scales and arms err independently, so √Σ u² for weight and √Σ [(u (x_i − x))² + (w_i u_x)²]/W for the CG.
  * @param points any number, each accuracy at least 0
  * @param toRemove aboard but no part of the empty aircraft
  * @param toAdd part of the empty aircraft but not aboard
@@ -38,10 +40,11 @@ export function weigh(
   toRemove: readonly MassItem[],
   toAdd: readonly MassItem[],
 ): Weighing {
-  for (const { reading, tare, accuracy } of points) {
+  for (const { reading, tare, accuracy, armAccuracy = 0 } of points) {
     requireFinite('reading', reading);
     requireAtLeast('tare', tare, 0, '');
     requireAtLeast('accuracy', accuracy, 0, '');
+    requireAtLeast('armAccuracy', armAccuracy, 0, '');
   }
   const asWeighed = total(points.map(({ reading, tare, arm }) => ({ weight: reading - tare, arm })));
   requireAbove('as-weighed weight', asWeighed.weight, 0, '');
@@ -52,9 +55,18 @@ export function weigh(
     asWeighed,
     basicEmpty,
     weightHalfWidth: Math.hypot(...points.map(({ accuracy }) => accuracy)),
-    cgHalfWidth: Math.hypot(...points.map(({ accuracy, arm }) => accuracy * (arm - cg))) / basicEmpty.weight,
+    cgHalfWidth: momentHalfWidth(points, cg) / basicEmpty.weight,
   };
 }
+
+/** Half-width of the moment about an arm, from scales and measured arms. */
+const momentHalfWidth = (points: readonly WeighingPoint[], about: number) =>
+  Math.hypot(
+    ...points.flatMap(({ reading, tare, arm, accuracy, armAccuracy = 0 }) => [
+      accuracy * (arm - about),
+      (reading - tare) * armAccuracy,
+    ]),
+  );
 
 /** What was promised: an expected weight and CG, and how well they were known. */
 export interface Prediction {
