@@ -100,36 +100,26 @@ function climbToCruise(
   );
 }
 
-function flightFindings(engine: Package, flight: Flight): Finding[] {
-  const stop = (subject: string, text: string): Finding => ({
-    gravity: 'stop',
+function flightFindings(engine: Package, { ceiling, powerKnownUpTo, takeoff: run }: Flight): Finding[] {
+  const finding = (gravity: Finding['gravity'], subject: string, text: string): Finding => ({
+    gravity,
     package: engine.name,
     subject,
     source: 'from the known flown point, at maximum takeoff weight',
     text,
   });
-  const { ceiling, powerKnownUpTo } = flight;
-  return [
-    ...(ceiling.found === 'beyond' && ceiling.pressureAltitude === powerKnownUpTo
-      ? [
-          {
-            gravity: 'note' as const,
-            package: engine.name,
-            subject: 'service ceiling',
-            shown: 'height' as const,
-            value: powerKnownUpTo,
-            source: 'power points table',
-            text: 'the power points end below it: it lies higher',
-          },
-        ]
-      : []),
-    ...(ceiling.found === 'none'
-      ? [stop('climb', 'climbs less than 100 ft/min at sea level on a standard day')]
-      : []),
-    ...(flight.takeoff.possible
-      ? []
-      : [stop('takeoff', `the thrust does not suffice at the mission’s field: ${flight.takeoff.stops}`)]),
-  ];
+  const findings: Finding[] = [];
+  if (ceiling.found === 'beyond' && ceiling.pressureAltitude === powerKnownUpTo) {
+    const text = 'the power points end below it: it lies higher than they do';
+    findings.push(finding('note', 'service ceiling', text));
+  }
+  if (ceiling.found === 'none')
+    findings.push(finding('stop', 'climb', 'less than 100 ft/min at sea level on a standard day'));
+  if (!run.possible) {
+    const text = `not from the mission’s field at this weight: thrust does not suffice for the ${run.stops}`;
+    findings.push(finding('check', 'takeoff', text));
+  }
+  return findings;
 }
 
 function flightWith(
