@@ -1,4 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { formulas } from '../../src/functions/library.ts';
 import { allowance } from './publishedValue.ts';
 import { topics } from './topics.ts';
 
@@ -23,6 +26,13 @@ test('no value stands twice, and every tolerance is above 0', () => {
   const names = all.map(({ what, source }) => `${what}|${source}`);
   expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
   for (const { expected, tolerance } of all) expect(allowance(expected, tolerance)).toBeGreaterThan(0);
+});
+
+test('every formula function is asked for a published value', () => {
+  const folder = fileURLToPath(new URL('values', import.meta.url));
+  const lists = readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8'));
+  const text = lists.join('\n');
+  expect(formulas.map(({ name }) => name).filter((name) => !text.includes(`'${name}'`))).toEqual([]);
 });
 
 test('at least 150 values', () => {

@@ -142,6 +142,39 @@ export const fuel: Topic = {
       compute: () => fromFunction('MINIMUM_FUEL', [165, 1]),
     },
     {
+      what: 'fuel flow at 75 % of 160 hp between 0.5 lb/hp·h at half and 0.45 at full power, US gal/h',
+      source: "Willans' line, fuel flow affine in power: 0.35 lb/h for each hp of rating",
+      status: 'derived',
+      expected: (0.35 * 160) / 6,
+      tolerance: 1e-9,
+      compute: () =>
+        fromFunction('FUEL_FLOW_AT_SETTING', [
+          75,
+          160,
+          [
+            [50, 0.5],
+            [100, 0.45],
+          ],
+        ]),
+    },
+    {
+      what: 'fuel flow at 65 % of 160 hp, 0.46, 0.43, 0.5 lb/hp·h at 55, 75, 100 %, US gal/h',
+      source: 'Fritsch and Carlson 1980, by hand: slopes −0.15 and 0, BSFC 0.44125 in the middle',
+      status: 'derived',
+      expected: (0.65 * 160 * 0.44125) / 6,
+      tolerance: 1e-9,
+      compute: () =>
+        fromFunction('FUEL_FLOW_AT_SETTING', [
+          65,
+          160,
+          [
+            [55, 0.46],
+            [75, 0.43],
+            [100, 0.5],
+          ],
+        ]),
+    },
+    {
       what: '9 qt of oil at 7.5 lb/US gal, lb',
       source: `${advisoryCircular}, 10-15 and figure 10-10`,
       status: 'read',

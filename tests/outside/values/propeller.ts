@@ -1,4 +1,4 @@
-/** The propeller as an actuator disc, its tips, its torque. */
+/** The propeller as an actuator disc, its tips, its torque, and what hangs on the firewall. */
 import { meanTorque } from '../../../src/engineering/mount.ts';
 import {
   discArea,
@@ -17,7 +17,7 @@ const horsepower = 745.69987158227; // W
 const knot = 1852 / 3600; // m/s
 
 export const propeller: Topic = {
-  topic: 'propeller',
+  topic: 'propeller and mount',
   values: [
     {
       what: 'disc area of 1.8 m, m²',
@@ -108,6 +108,22 @@ export const propeller: Topic = {
       expected: 5252,
       tolerance: 0.5,
       compute: () => fromFunction('MOUNT_TORQUE_LIMIT', [1, 1, 4]) / 2,
+    },
+    {
+      what: 'moment of 350 lb, 20 in ahead of the firewall, at 3.8 g, lb·in',
+      source: 'statics: 3.8 × 350 × 20; 30 lb behind the firewall count nothing',
+      status: 'derived',
+      expected: 26_600,
+      tolerance: 1e-6,
+      compute: () =>
+        fromFunction('FIREWALL_MOMENT', [
+          [
+            [350, 40],
+            [30, 75],
+          ],
+          60,
+          3.8,
+        ]),
     },
     {
       what: 'torque of 1 kW at 1 rpm, N·m',

@@ -46,6 +46,7 @@ function loading(
   ];
 }
 
+const foremost = [empty, oil, pilot, fuel(83)];
 const rearmost = [empty, oil, pilot, rearPassengers, fuel(240), baggage];
 const fourAboard = [empty, oil, pilot, frontPassenger, rearPassengers, fuel(234)];
 const bagsAboard = [empty, oil, pilot, frontPassenger, [170, 48] as const, fuel(240), baggage];
@@ -85,7 +86,7 @@ const pounds = (value: number) => toSi('mass', value, 'lb');
 export const weightAndBalance: Topic = {
   topic: 'weight and balance',
   values: [
-    ...loading('figure 10-10', [empty, oil, pilot, fuel(83)], { weight: 1439, moment: 16_104, cg: 11.2 }),
+    ...loading('figure 10-10', foremost, { weight: 1439, moment: 16_104, cg: 11.2 }),
     ...loading('figure 10-11', rearmost, { weight: 2036, moment: 43_428, cg: 21.3 }),
     ...loading('figure 10-13', fourAboard, { weight: 2100, moment: 38_466 }),
     {
@@ -100,6 +101,22 @@ export const weightAndBalance: Topic = {
     ...loading('figure 10-14', bagsAboard, { moment: 37_988, cg: 18.7 }),
     ...extreme('figure 10-10', 'forward', 1439, 11.2),
     ...extreme('figure 10-11', 'aft', 2036, 21.3),
+    {
+      what: 'difference in weight, figure 10-11 less figure 10-10',
+      source: `${circular}: 2,036 − 1,439`,
+      status: 'derived',
+      expected: 597,
+      tolerance: 1e-9,
+      compute: () => fromFunction('WEIGHT_DELTA', [rearmost, foremost]),
+    },
+    {
+      what: 'difference in moment, figure 10-11 less figure 10-10',
+      source: `${circular}: 43,428 − 16,104`,
+      status: 'derived',
+      expected: 27_324,
+      tolerance: 1,
+      compute: () => fromFunction('WEIGHT_DELTA', [rearmost, foremost], 1),
+    },
     {
       what: 'margin of the most forward loading to 8.5',
       source: `${circular}, figure 10-10: 16,104/1,439 − 8.5`,
