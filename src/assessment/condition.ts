@@ -10,13 +10,16 @@ export interface Condition {
   readonly shown: Shown | undefined;
   /** what is left; negative is what is missing */
   readonly margin: number | undefined;
-  /** the margin as a share of what there is, to tell which condition is the scarcest */
+  /** the margin as a share of what there is or what is needed, whichever is more: −1 to 1; the least is the scarcest */
   readonly share: number;
   /** how it stands, in words */
   readonly text: string;
 }
 
 type Named = Pick<Condition, 'name' | 'leg'>;
+
+/** What is there against what is needed. */
+export const shareLeft = (there: number, needed: number) => (there - needed) / Math.max(there, needed);
 
 /** A condition with a number: met where nothing is missing, but for rounding. */
 export const measured = (
@@ -25,7 +28,15 @@ export const measured = (
   margin: number,
   share: number,
   text: string,
-): Condition => ({ name, leg, shown, margin, share, text, state: share >= -1e-9 ? 'met' : 'missed' });
+): Condition => ({
+  name,
+  leg,
+  shown,
+  margin,
+  share: Math.max(-1, Math.min(1, share)),
+  text,
+  state: share >= -1e-9 ? 'met' : 'missed',
+});
 
 /** A condition without a number. */
 export const stated = ({ name, leg }: Named, state: Condition['state'], text: string): Condition => ({

@@ -3,7 +3,7 @@ import { bestRateOfClimb, rateOfClimb } from '../engineering/climb.ts';
 import { speedMargins } from '../engineering/speedLimits.ts';
 import { takeoff } from '../engineering/takeoff.ts';
 import { toSi } from '../units.ts';
-import { type Condition, measured, stated } from './condition.ts';
+import { type Condition, measured, shareLeft, stated } from './condition.ts';
 import { oxygenAltitude } from './cost.ts';
 import { homeRunway, takeoffFrom } from './field.ts';
 import { climbSpeedIn, type MissionCase } from './missionCase.ts';
@@ -62,7 +62,7 @@ function weightCondition(asked: MissionCase, mass: number, legs: readonly Leg[])
   const { display } = asked.context;
   const { maximumTakeoffWeight, maximumRampWeight = maximumTakeoffWeight } = airframe;
   const limits = legs.flatMap(({ fuel, fuelLeft }) => [
-    { name: 'ramp', weight: mass + fuel, limit: maximumRampWeight },
+    { name: 'start-up', weight: mass + fuel, limit: maximumRampWeight },
     { name: 'takeoff', weight: mass + fuel - asked.taxiFuel, limit: maximumTakeoffWeight },
     { name: 'landing', weight: mass + fuelLeft, limit: airframe.maximumLandingWeight },
     { name: 'zero-fuel', weight: mass, limit: airframe.maximumZeroFuelWeight },
@@ -72,7 +72,13 @@ function weightCondition(asked: MissionCase, mass: number, legs: readonly Leg[])
     .sort((one, other) => one.margin - other.margin);
   const { name, weight, margin } = margins[0] as (typeof margins)[number];
   const words = `${name} weight ${display.text('weight', weight)}, at most ${display.text('weight', weight + margin)}`;
-  return measured({ name: 'weight', leg: undefined }, 'weight', margin, margin / maximumTakeoffWeight, words);
+  return measured(
+    { name: 'weight', leg: undefined },
+    'weight',
+    margin,
+    shareLeft(weight + margin, weight),
+    words,
+  );
 }
 
 function balanceCondition(asked: MissionCase, leg: Leg['name'], balance: LegBalance | undefined): Condition {
@@ -105,7 +111,7 @@ function fieldConditions(asked: MissionCase, leg: Leg, mass: number): Condition[
           takeoffName,
           'runway',
           runway - needed,
-          (runway - needed) / runway,
+          shareLeft(runway, needed),
           `${display.text('runway', needed)} to 50 ft, ${display.text('runway', runway)} there`,
         );
   const best = bestRateOfClimb(aircraft, 'takeoff', air, takeoffMass);
@@ -118,7 +124,7 @@ function fieldConditions(asked: MissionCase, leg: Leg, mass: number): Condition[
       { name: 'climb', leg: leg.name },
       'climb',
       rate - least,
-      (rate - least) / Math.max(least, leastClimbScale),
+      (rate - least) / Math.max(rate, least, leastClimbScale),
       `${display.text('climb', rate)} at ${display.text('speed', speed)}, at least ${display.text('climb', least)}`,
     ),
     coolingCondition(asked, leg, takeoffMass),
@@ -183,7 +189,7 @@ export function flightConditions(
       flightNames[1],
       'fuel',
       capacity - most,
-      (capacity - most) / capacity,
+      shareLeft(capacity, most),
       `${display.text('fuel', most)} with the reserve, the tanks hold ${display.text('fuel', capacity)}`,
     ),
     weightCondition(asked, mass, [out, back]),
