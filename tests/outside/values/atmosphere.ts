@@ -242,7 +242,7 @@ export const atmosphere: Topic = {
     },
     {
       what: 'density altitude, m, of saturated air of 0 °C at 5,000 m',
-      source: 'vapour pressure 611.21 Pa (WMO); partial pressures and perfect gases',
+      source: 'WMO vapour pressure, 611.21 Pa; partial pressures and perfect gases',
       status: 'derived',
       expected: 5646.14,
       tolerance: 0.05,
@@ -251,7 +251,7 @@ export const atmosphere: Topic = {
     },
     {
       what: 'density altitude, m, of air of 30 °C, dew point 25 °C, at sea level',
-      source: 'vapour pressure 3,169.9 Pa (IAPWS); partial pressures and perfect gases',
+      source: 'IAPWS vapour pressure, 3,169.9 Pa; partial pressures and perfect gases',
       status: 'derived',
       expected: 647.74,
       tolerance: 0.49,

@@ -26,7 +26,7 @@ export const coolingAir: Topic = {
     },
     {
       what: 'air for 240 Btu/min at a rise of 100 °F, lb/min',
-      source: 'specific heat of air 0.240 Btu/(lb·°F), steam and air tables',
+      source: 'engineering handbooks: specific heat of air 0.240 Btu/(lb·°F)',
       status: 'from memory',
       expected: 10,
       tolerance: 0.02,

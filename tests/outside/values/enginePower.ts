@@ -77,7 +77,7 @@ export const enginePower: Topic = {
     },
     {
       what: 'power at 20,000 ft, critical altitude 16,000 ft, per cent',
-      source: 'Gagg and Farrar on 0.53281/0.60896, ratios of the standard atmosphere',
+      source: 'Gagg and Farrar, SAE 1934, on 0.53281/0.60896, ratios of the standard atmosphere',
       status: 'derived',
       expected: 85.839,
       tolerance: 0.005,

@@ -71,7 +71,7 @@ export const flight: Topic = {
     },
     {
       what: 'stall speed of 2,400 lb on 174 ft², C_Lmax 1.6, sea level, kt',
-      source: '√(2 W / ρ S C_L) with 0.0023769 slug/ft³: 85.169 ft/s',
+      source: 'lift equation: √(2 W / ρ S C_L) with 0.0023769 slug/ft³: 85.169 ft/s',
       status: 'derived',
       expected: 50.461,
       tolerance: 0.002,
@@ -164,7 +164,7 @@ export const flight: Topic = {
     },
     {
       what: 'rate of climb of 2,000 lb on 50 hp to spare, ft/min',
-      source: '33,000 ft·lbf/min in a horsepower',
+      source: 'definition of the horsepower, 33,000 ft·lbf/min',
       status: 'derived',
       expected: 825,
       tolerance: 1e-6,

@@ -5,6 +5,7 @@ import { fromFunction, type Topic } from '../publishedValue.ts';
 
 const heatingTable = 'Hydrogen Analysis Resource Center, lower and higher heating values of fuels';
 const advisoryCircular = 'FAA AC 43.13-1B, chapter 10';
+const article = 'aviation maintenance article on engine heat';
 const encyclopedia = 'encyclopedia, brake-specific fuel consumption';
 const kilowattHourPerGram = 3.6e6 / 0.001; // J/kg
 const bsfc = (gramsPerKilowattHour: number) => toSi('bsfc', gramsPerKilowattHour, 'g/kWh');
@@ -105,7 +106,7 @@ export const fuel: Topic = {
     },
     {
       what: 'efficiency of 300 hp on 156 lb/h of 18,700 Btu/lb',
-      source: 'aviation maintenance article on engine heat',
+      source: article,
       status: 'secondary',
       expected: 0.26,
       tolerance: 0.005,
@@ -117,7 +118,7 @@ export const fuel: Topic = {
     },
     {
       what: 'power in 156 lb/h of 18,700 Btu/lb, hp',
-      source: 'the same article',
+      source: article,
       status: 'secondary',
       expected: 1146,
       tolerance: 1,
@@ -195,7 +196,7 @@ export const fuel: Topic = {
   misprints: [
     {
       what: 'power in 156 lb/h of 18,700 Btu/lb, hp',
-      source: 'the same article, further down',
+      source: `${article}, further down`,
       status: 'secondary',
       printed: 1322,
       tolerance: 1,

@@ -71,7 +71,7 @@ export const propeller: Topic = {
     },
     {
       what: 'the same through the custom function at 0 kt, lbf',
-      source: '(550² × 2 × 0.0023769 × π/4)^(1/3)',
+      source: 'Froude, actuator disc at rest: (550² × 2 × 0.0023769 × π/4)^(1/3)',
       status: 'derived',
       expected: Math.cbrt(550 ** 2 * 2 * 0.0023769 * (Math.PI / 4)),
       tolerance: 0.001,
@@ -79,7 +79,7 @@ export const propeller: Topic = {
     },
     {
       what: 'thrust of 180 hp standing, 74 in, efficiency 0.5, lbf',
-      source: '((0.5 × 180 × 550)² × 2 × 0.0023769 × π/4 × 6.16667²)^(1/3)',
+      source: 'Froude, actuator disc at rest: ((0.5 × 180 × 550)² × 2 × 0.0023769 × π/4 × 6.16667²)^(1/3)',
       status: 'derived',
       expected: Math.cbrt((0.5 * 180 * 550) ** 2 * 2 * 0.0023769 * (Math.PI / 4) * (74 / 12) ** 2),
       tolerance: 0.05,
