@@ -137,8 +137,8 @@ function distinct(findings: readonly Finding[]): Finding[] {
   });
 }
 
-/** Assesses every package of a catalogue once, against its baseline. */
-export function compare(catalogue: Catalogue): Comparison {
+/** What was measured of the airframe, and what all its packages share. */
+export function basisOf(catalogue: Catalogue): Basis {
   const context = contextOf(catalogue);
   const bare = bareAirframe(context);
   const baselineMoment = aheadOfFirewall(
@@ -146,8 +146,13 @@ export function compare(catalogue: Catalogue): Comparison {
     powerplantOf(context, context.baseline),
     configure(catalogue, context.baseline),
   ).moment;
-  const flown = flownAirframe(context, bare.equipment);
-  const basis = { context, bareAirframe: bare, flown, baselineMoment };
+  return { context, bareAirframe: bare, flown: flownAirframe(context, bare.equipment), baselineMoment };
+}
+
+/** Assesses every package of a catalogue once, against its baseline. */
+export function compare(catalogue: Catalogue): Comparison {
+  const basis = basisOf(catalogue);
+  const { context, flown } = basis;
   const assessments = catalogue.packages.map((engine) => assess(basis, engine));
   const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
   return {

@@ -93,7 +93,7 @@ export interface Unexplained {
  * @throws RangeError when the predicted weight is not above 0
  * @source common practice, no source
  */
-export function unexplained(weighing: Weighing, prediction: Prediction): Unexplained {
+export function unexplained(weighing: Omit<Weighing, 'asWeighed'>, prediction: Prediction): Unexplained {
   requireAbove('predicted weight', prediction.expected.weight, 0, '');
   requireAtLeast('predicted weightHalfWidth', prediction.weightHalfWidth, 0, '');
   requireAtLeast('predicted cgHalfWidth', prediction.cgHalfWidth, 0, '');
