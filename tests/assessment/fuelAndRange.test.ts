@@ -1,0 +1,92 @@
+/** FUEL_TABLE and PAYLOAD_RANGE: figures by hand, form for a chart. */
+import { describe, expect, test } from 'vitest';
+import { compare } from '../../src/assessment/assess.ts';
+import { fuelTableBlock } from '../../src/assessment/fuelTableBlock.ts';
+import { payloadRangeBlock } from '../../src/assessment/payloadRangeBlock.ts';
+import { assessed, godwit, show, si, withMission } from './sampleCatalogue.ts';
+
+const comparison = compare(godwit);
+
+describe('fuel table', () => {
+  const block = fuelTableBlock(comparison, comparison.assessments);
+  const header = block[1] ?? [];
+  const column = (name: string) => header.indexOf(name);
+  const at = (percent: number, name: string) => block.find((row) => row[0] === percent)?.[column(name)];
+
+  test('Rowan at 75 % lean: 138.75 hp × 0.43 lb/hp·h / 6 lb/gal = 9.94; 42 gal, half an hour kept: 3.7 h', () => {
+    expect(at(75, 'Rowan lean')).toBe(9.9);
+    expect(at(75, 'Rowan lean, endurance')).toBe(3.7);
+  });
+
+  test('Hazel at 75 % rich as entered: 8.2 gal/h; Alder at 100 %: 165 × 0.365 / 6.7 = 8.99', () => {
+    expect(at(75, 'Hazel rich')).toBe(8.2);
+    expect(at(100, 'Alder lean')).toBe(9);
+  });
+
+  test('blank outside the fuel points, and where one mixture only repeats the other', () => {
+    expect(at(80, 'Rowan lean')).toBeNull();
+    expect(at(55, 'Rowan rich')).toBeNull();
+    expect(at(75, 'Alder rich')).toBeNull();
+  });
+
+  test('every setting from 45 to 100 in steps of 5, in consecutive rows', () => {
+    const settings = block.slice(2, 14).map(([percent]) => percent);
+    expect(settings).toEqual([45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 100]);
+  });
+
+  test('power left at 8,000 ft: density ratio 0.7860, less 0.2140 / 7.55, of 185 hp (Gagg and Farrar): 140; Larch all of it', () => {
+    const second = block.slice(14);
+    const row = second.find(([height]) => height === 8000);
+    expect(second[1]?.slice(1, 5)).toEqual(['Rowan', 'Larch', 'Hazel', 'Alder']);
+    expect(row?.slice(1, 3)).toEqual([140, 160]);
+    expect(row?.[5]).toBe(76);
+  });
+
+  test('no fuel points: no figure', () => {
+    const unknown = compare({ ...godwit, fuelPoints: [] });
+    const blank = fuelTableBlock(unknown, unknown.assessments).slice(2, 14);
+    for (const row of blank) expect(row.slice(1).every((cell) => cell === null)).toBe(true);
+  });
+});
+
+describe('payload against range', () => {
+  const [header = [], ...rows] = payloadRangeBlock(comparison, comparison.assessments);
+  const packages = ['Rowan', 'Larch', 'Hazel', 'Alder'];
+
+  test('one y a row, every package in consecutive rows, payload never rising with range', () => {
+    expect(header.slice(1, 5)).toEqual(packages);
+    for (const row of rows) {
+      expect(typeof row[0]).toBe('number');
+      expect(row.slice(1, 5).filter((cell) => cell !== null)).toHaveLength(1);
+    }
+    packages.forEach((_, index) => {
+      const own = rows.filter((row) => row[index + 1] !== null);
+      own.slice(1).forEach((row, at) => {
+        expect(row[0] as number).toBeGreaterThanOrEqual(own[at]?.[0] as number);
+        expect(row[index + 1] as number).toBeLessThanOrEqual(own[at]?.[index + 1] as number);
+      });
+    });
+  });
+
+  test('Rowan: seats and bays hold 1,000 lb; with full tanks 2,520 − 1.005 × 1,379 − 252 lb are left', () => {
+    const { range } = assessed('Rowan');
+    expect(show('mass', range?.mostPayload.payload, 'lb')).toBeCloseTo(1000, 6);
+    expect(show('mass', range?.fullTanks?.payload, 'lb')).toBeCloseTo(2520 - 1.005 * 1379 - 252, 6);
+    expect(show('mass', range?.pilotAlone.payload, 'lb')).toBeCloseTo(180, 6);
+  });
+
+  test('the corners are named', () => {
+    const own = rows.filter((row) => row[1] !== null).map((row) => row[6]);
+    expect(own.filter((name) => name !== null)).toEqual(['most payload', 'full tanks', 'pilot alone']);
+  });
+
+  test('more to keep in reserve is less range', () => {
+    const longer = assessed('Rowan', withMission({ reserve: si('time', 60, 'min') })).range;
+    expect(longer?.fullTanks?.range).toBeLessThan(assessed('Rowan').range?.fullTanks?.range ?? 0);
+  });
+
+  test('no known point, or no fuel points: none', () => {
+    expect(assessed('Rowan', { ...godwit, knownPoints: [] }).range).toBeUndefined();
+    expect(assessed('Rowan', { ...godwit, fuelPoints: [] }).range).toBeUndefined();
+  });
+});

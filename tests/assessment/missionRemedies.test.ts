@@ -1,0 +1,157 @@
+/** What would let a refused mission go: each remedy, entered in the tables, must turn the answer. */
+import { describe, expect, test } from 'vitest';
+import { compare } from '../../src/assessment/assess.ts';
+import { missionRemedies } from '../../src/assessment/missionRemedies.ts';
+import { cgShiftOf } from '../../src/assessment/optionCosts.ts';
+import type { Catalogue } from '../../src/tables/catalogue.ts';
+import type { Equipment } from '../../src/tables/equipment.ts';
+import { assessed, godwit, packageOf, show, si, withMission } from './sampleCatalogue.ts';
+
+function remediesOf(name: string, catalogue: Catalogue): string[] {
+  const comparison = compare(catalogue);
+  return missionRemedies(comparison, packageOf(comparison, name));
+}
+const verdictOf = (name: string, catalogue: Catalogue) => assessed(name, catalogue).mission?.verdict;
+const numberIn = (text: string | undefined, pattern: RegExp) => Number(pattern.exec(text ?? '')?.[1]);
+const ticked = (names: readonly string[], fitted: boolean, catalogue = godwit): Catalogue => ({
+  ...catalogue,
+  equipment: catalogue.equipment.map((item) => (names.includes(item.name) ? { ...item, fitted } : item)),
+});
+
+test('nothing for a package that goes', () => {
+  expect(remediesOf('Rowan', godwit)).toEqual([]);
+});
+
+test('Larch: climb at the stated speed, or a cooler hour that is cool enough and no cooler than it must be', () => {
+  const [climb, cooler] = remediesOf('Larch', godwit);
+  expect(climb).toBe('climb at 100 kt true, the speed stated for a hot climb');
+  const home = numberIn(cooler, /at most (-?\d+) °C at home/);
+  const on = (celsius: number) => {
+    // The day is cooler by the same at both fields
+    const change = si('temperature', celsius, '°C') - (godwit.mission.temperature as number);
+    return withMission({
+      temperature: (godwit.mission.temperature as number) + change,
+      destinationTemperature: (godwit.mission.destinationTemperature as number) + change,
+    });
+  };
+  expect(verdictOf('Larch', on(home))).toBe('yes');
+  expect(verdictOf('Larch', on(home + 1.2))).toBe('no');
+});
+
+test('Hazel: fewer people', () => {
+  const [first] = remediesOf('Hazel', godwit);
+  const people = numberIn(first, /^(\d) people/);
+  expect(verdictOf('Hazel', withMission({ persons: people }))).toBe('yes');
+  expect(verdictOf('Hazel', withMission({ persons: people + 1 }))).toBe('no');
+});
+
+test('Alder: what the airframe does not allow, no other day or load allows', () => {
+  expect(remediesOf('Alder', godwit)).toEqual([]);
+});
+
+test('too far: the way that the fuel leaves', () => {
+  const far = withMission({ distance: si('distance', 800, 'nmi') });
+  const text = remediesOf('Rowan', far).find((each) => /each way/.test(each));
+  const nmi = numberIn(text, /at most (\d+) nmi/);
+  expect(verdictOf('Rowan', withMission({ distance: si('distance', nmi, 'nmi') }))).toBe('yes');
+  expect(verdictOf('Rowan', withMission({ distance: si('distance', nmi + 3, 'nmi') }))).toBe('no');
+});
+
+test('too far for the tanks, not for the long-range ones', () => {
+  const text = remediesOf('Rowan', withMission({ distance: si('distance', 650, 'nmi') }));
+  expect(text).toContain('fit long-range tanks');
+});
+
+test('out and back without fuel there: buy some', () => {
+  const dry = { refuel: false, distance: si('distance', 400, 'nmi') };
+  expect(remediesOf('Rowan', withMission(dry))).toContain('refuel at the destination');
+  expect(verdictOf('Rowan', withMission({ ...dry, refuel: true }))).toBe('yes');
+});
+
+test('too many bags: those that go', () => {
+  const text = remediesOf('Rowan', withMission({ bags: si('mass', 150, 'lb') }));
+  const pounds = numberIn(
+    text.find((each) => /of bags/.test(each)),
+    /at most (\d+) lb/,
+  );
+  expect(verdictOf('Rowan', withMission({ bags: si('mass', pounds, 'lb') }))).toBe('yes');
+  expect(verdictOf('Rowan', withMission({ bags: si('mass', pounds + 2, 'lb') }))).toBe('no');
+});
+
+test('too high without oxygen: lower', () => {
+  const high = withMission({ cruiseAltitude: si('height', 13_000, 'ft') });
+  const text = remediesOf('Rowan', high).find((each) => /cruise no higher/.test(each));
+  const feet = Number(text?.replace(/[^\d]/g, ''));
+  expect(feet).toBeLessThanOrEqual(12_500);
+  expect(feet).toBeGreaterThanOrEqual(12_300);
+  expect(verdictOf('Rowan', withMission({ cruiseAltitude: si('height', feet, 'ft') }))).toBe('yes');
+});
+
+test('over the weight with an option too many: leave it out', () => {
+  const limited = {
+    ...godwit,
+    airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', 2370, 'lb') },
+  };
+  const laden = ticked(['rescue parachute'], true, limited);
+  expect(verdictOf('Rowan', laden)).toBe('no');
+  expect(remediesOf('Rowan', laden)).toContain('leave out rescue parachute');
+});
+
+describe('nose-heavy: ballast', () => {
+  // Alder with the limits ahead of the firewall and on the nosewheel out of the way, its pilot alone: two would sit one behind the other and balance
+  const freed = withMission(
+    { persons: 1, bags: 0, distance: si('distance', 200, 'nmi') },
+    {
+      ...godwit,
+      airframe: {
+        ...godwit.airframe,
+        maximumFirewallMoment: undefined,
+        maximumFirewallForwardWeight: undefined,
+        maximumAuxiliaryWheelLoad: undefined,
+      },
+    },
+  );
+
+  test('at the ballast arm, enough and no more than a pound too much', () => {
+    expect(assessed('Alder', freed).mission?.scarcest.name).toBe('CG');
+    const text = remediesOf('Alder', freed).find((each) => /ballast/.test(each));
+    const pounds = numberIn(text, /^(\d+\.\d) lb of ballast at 190\.0 in/);
+    const ballasted = (weight: number): Catalogue => ({
+      ...freed,
+      equipment: [
+        ...freed.equipment,
+        {
+          ...(freed.equipment[0] as Equipment),
+          name: 'ballast',
+          basis: 'weighed',
+          weight: si('mass', weight, 'lb'),
+          arm: si('length', 190, 'in'),
+          standard: false,
+          fitted: true,
+        },
+      ],
+    });
+    expect(verdictOf('Alder', ballasted(pounds + 0.5))).toBe('yes'); // the ballast's own scatter is 0.5 %
+    expect(verdictOf('Alder', ballasted(pounds - 1))).toBe('no');
+  });
+});
+
+describe('what an option does to the empty CG', () => {
+  const rowan = assessed('Rowan');
+  const option = (name: string) => godwit.equipment.find((item) => item.name === name) as Equipment;
+
+  test('one that is not aboard: 44 lb at 172 on 1,379 lb at 97.93', () => {
+    const shift = show('length', cgShiftOf(option('rescue parachute'), rowan), 'in');
+    expect(shift).toBeCloseTo((44 * (172 - 97.93)) / (1379 + 44), 9);
+  });
+
+  test('one that is aboard: against the aircraft without it', () => {
+    const without = (1379 * 97.93 - 24.5 * 141) / (1379 - 24.5);
+    const shift = show('length', cgShiftOf(option('rear seats with belts'), rowan), 'in');
+    expect(shift).toBeCloseTo(97.93 - without, 9);
+  });
+
+  test('one that cannot be had with it: none', () => {
+    expect(cgShiftOf(option('oxygen for four'), rowan)).toBeUndefined();
+  });
+});
