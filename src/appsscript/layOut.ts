@@ -1,48 +1,118 @@
-import type { TableGrids, tableNames } from '../tables/catalogue.ts';
-import type { Layout, ResultLayout, SheetLayout, TableLayout } from '../workbook/layout.ts';
-import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
-import { currencyOf, recordNames } from '../workbook/tableSource.ts';
-import { rangeIn, write } from './cells.ts';
+import { call } from '../functions/library.ts';
+import type { TableGrids, TableName } from '../tables/catalogue.ts';
+import { type Cell, nameKey } from '../tables/cell.ts';
+import type { Layout, SheetLayout } from '../workbook/layout.ts';
+import { recordNames, tableSource } from '../workbook/tableSource.ts';
+import { drawCharts } from './charts.ts';
+import { offerChoices } from './choices.ts';
+import { helpHeight, inputLooks, tableWidths } from './inputLooks.ts';
+import type { KeptItem } from './kept.ts';
+import { type Book, gridOf, type View } from './places.ts';
+import { progress } from './progress.ts';
+import { warnBeforeChange } from './protection.ts';
+import { contentLooks, type Packages, resultLooks } from './resultLooks.ts';
+import { type PlacedResult, placeResults } from './results.ts';
+import { placeSheets } from './sheets.ts';
+import { startLooks } from './startLooks.ts';
+import { state } from './state.ts';
+import { type TableParts, tableParts } from './tableParts.ts';
+import { type PlacedTable, placeTables } from './tables.ts';
+import { writeLines, writeWords } from './words.ts';
 
-type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
-type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Block = readonly (readonly Cell[])[];
 
-const gap = 1;
-const resultRow = 4;
-
-/** The sheet of that name at its place in the order, made where there is none. */
-function sheetNamed(book: Spreadsheet, name: string, index: number): Sheet {
-  return book.getSheetByName(name) ?? book.insertSheet(name, index);
+/** What a block says now, computed here: a sheet that was just written may not have computed yet. */
+function blockNow({ result }: PlacedResult, tables: readonly PlacedTable[]): Block {
+  const grids = new Map(tables.map(({ table, place }) => [table.range, gridOf(place)]));
+  try {
+    const value = call(
+      result.function,
+      result.arguments.map((range) => grids.get(range) ?? null),
+    );
+    return Array.isArray(value) ? (value as Cell[][]) : [];
+  } catch {
+    return []; // the cell itself says what is wrong
+  }
 }
 
-/** Writes the workbook's sheets with what the given tables hold. */
-export function layOut(layout: Layout, grids: TableGrids): void {
-  const book = SpreadsheetApp.getActiveSpreadsheet();
-  const tables = layout.sheets.flatMap((sheet) => sheet.tables);
-  const byName = new Map(tables.map((table) => [table.table, table]));
-  const names = (name: (typeof tableNames)[number]) =>
-    recordNames(byName.get(name) as TableLayout, grids[name]);
-  const currency =
-    tables.map((table) => currencyOf(table, grids[table.table])).find((code) => code !== undefined) ?? 'USD';
-
-  const placeTable = (sheet: Sheet, table: TableLayout, column: number): number => {
-    const { cells } = tableCells(table, fieldsOf(table, names), grids[table.table], currency);
-    book.setNamedRange(table.range, write(sheet, 1, column, cells));
-    return column + (cells[0]?.length ?? 0) + gap;
-  };
-  const placeResult = (sheet: Sheet, result: ResultLayout, column: number): number => {
-    write(sheet, resultRow - 1, column, [[result.title]]);
-    rangeIn(sheet, resultRow, column).setFormula(`=${result.function}(${result.arguments.join(';')})`);
-    return column + result.columns + gap;
-  };
-  const sheets = layout.sheets.map((each, index) => sheetNamed(book, each.name, index));
-  const columns = layout.sheets.map(({ tables: own }, index) =>
-    own.reduce((column, table) => placeTable(sheets[index] as Sheet, table, column), 1),
+/** The packages' order and baseline, for their colours. */
+function packagesIn(tables: readonly PlacedTable[]): Packages {
+  const of = (name: TableName) => tables.find(({ table }) => table.table === name) as PlacedTable;
+  const names = recordNames(of('packages').table, gridOf(of('packages').place));
+  const source = tableSource(of('airframe').table, gridOf(of('airframe').place));
+  const line = source?.body.find(
+    (cells) => nameKey(String(cells[source.column('attribute')])) === 'baseline package',
   );
-  layout.sheets.forEach(({ results, question, name }: SheetLayout, index) => {
-    const sheet = sheets[index] as Sheet;
-    const column = columns[index] ?? 1;
-    if (results.length > 0) write(sheet, 1, column, [[`${name}: ${question}`]]);
-    results.reduce((at, result) => placeResult(sheet, result, at), column);
-  });
+  const baseline = nameKey(String(line?.[source?.column('value') ?? -1] ?? ''));
+  return { names, baseline: Math.max(0, names.map(nameKey).indexOf(baseline)) };
+}
+
+/** Looks of a sheet that has not got this layout's yet. */
+function newLooks(
+  view: View,
+  layout: SheetLayout,
+  tables: readonly TableParts[],
+  results: readonly PlacedResult[],
+): void {
+  const { sheet } = view;
+  sheet.setHiddenGridlines(true);
+  for (const parts of tables) tableWidths(parts);
+  const height = Math.max(0, ...tables.map(helpHeight));
+  if (height > 0) sheet.setRowHeight(2, height);
+  if (results.length > 0) resultLooks(view, layout.widths, results);
+  if (layout.lines.length > 0) startLooks(view, layout);
+  if (layout.frozenRows > 0) sheet.setFrozenRows(layout.frozenRows);
+  if (layout.frozenColumns > 0) sheet.setFrozenColumns(layout.frozenColumns);
+  if (layout.role === 'data') warnBeforeChange(sheet);
+}
+
+/**
+ * Lays the workbook out, or brings an older or edited one up to date. Every step looks first at what is there, so that a
+ * run that was interrupted is simply done again.
+ * @param given contents for tables, in place of what they hold
+ * @returns what could not stay in its place
+ */
+export function layOut(layout: Layout, given: TableGrids): KeptItem[] {
+  const book: Book = SpreadsheetApp.getActiveSpreadsheet();
+  const kept: KeptItem[] = [];
+  progress(book, 'Sheets');
+  const { placed: sheets, all } = placeSheets(book, layout);
+  progress(book, 'Tables');
+  const tables = placeTables(book, layout, sheets, all, given, kept);
+  progress(book, 'Results');
+  const results = placeResults(book, layout, sheets, all, tables, kept);
+  const parts = new Map(tables.map(({ table, place }) => [table, tableParts(table, place)]));
+  const changed = new Set(tables.filter(({ isChanged }) => isChanged).map(({ table }) => table));
+  const packages = packagesIn(tables);
+  const blocks = new Map(results.map((placed) => [placed, blockNow(placed, tables)]));
+  const blockOf = (placed: PlacedResult) => blocks.get(placed) ?? [];
+  const looks = { ...state.looks() };
+  for (const each of layout.sheets) {
+    const view = sheets.get(each.name) as View;
+    const isNew = looks[each.name] !== layout.version;
+    const ownParts = each.tables.flatMap((table) => parts.get(table) ?? []);
+    const ownResults = results.filter(({ result, view: at }) => each.results.includes(result) && at === view);
+    progress(book, each.name);
+    if (each.lines.length > 0) writeLines(view, each);
+    else
+      writeWords(
+        view,
+        each,
+        ownResults,
+        ownParts.map(({ place }) => place),
+      );
+    const toDress = ownParts.filter(({ table }) => isNew || changed.has(table));
+    for (const dressed of toDress) inputLooks(dressed);
+    offerChoices(toDress, [...parts.values()], layout.units);
+    if (isNew) newLooks(view, each, ownParts, ownResults);
+    if (ownResults.length > 0) {
+      contentLooks(view, ownResults, blockOf, packages);
+      drawCharts(view, ownResults, blockOf, packages);
+    }
+    looks[each.name] = layout.version;
+    if (isNew) state.setLooks(looks);
+  }
+  if (state.version() !== layout.version) state.setVersion(layout.version);
+  book.setActiveSheet((sheets.get(layout.sheets[0]?.name ?? '') as View).sheet);
+  return kept;
 }

@@ -3,6 +3,9 @@ import { columnLetters } from './host/a1.ts';
 import type { Border, BorderDescr, Style, Zone } from './host/engine.ts';
 import type { Workbook } from './host/workbook.ts';
 
+/** Google Sheets' own; a font of the file without a name is whatever a program likes. */
+export const fontName = 'Arial';
+
 /** The engine's looks of a cell as the file has them. */
 export function cellStyle(style: Style, format?: string, border?: Border | null): CellStyle {
   const { bold, italic, underline, strikethrough, fontSize, textColor, fillColor } = style;
@@ -23,7 +26,7 @@ export function cellStyle(style: Style, format?: string, border?: Border | null)
     ? { type: 'pattern' as const, pattern: 'solid' as const, fgColor: { rgb: rgb(fillColor) } }
     : undefined;
   return {
-    ...(Object.keys(font).length > 0 ? { font } : {}),
+    ...(Object.keys(font).length > 0 ? { font: { name: fontName, ...font } } : {}),
     ...(Object.keys(alignment).length > 0 ? { alignment } : {}),
     ...(fill ? { fill } : {}),
     ...(border ? { border: fileBorder(border) } : {}),

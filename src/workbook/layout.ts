@@ -10,7 +10,10 @@ export interface FieldLayout {
   readonly unit?: FieldUnit;
   readonly customaryUnit: string;
   readonly choices?: readonly string[];
+  /** A tick box where an empty cell means no; elsewhere an empty cell means something else, and a box would hide it. */
   readonly tickBox?: boolean;
+  /** Its values are numbers. */
+  readonly isNumber?: boolean;
   /** Its values are names that stand in the first column of this table, or its column heads. */
   readonly namesFrom?: TableName;
 }
@@ -29,26 +32,77 @@ export interface TableLayout {
   readonly room: number;
 }
 
+/** How the curves of a chart belong to packages. */
+export type CurveOrder =
+  /** first the limits, then a curve a package */
+  | 'limits, packages'
+  | 'packages'
+  /** two curves a package: rich solid, lean in its dash */
+  | 'packages twice'
+  /** a group of parts each, not packages */
+  | 'groups';
+
+/** A native chart over part of a block; the first of its columns is the x axis, the others are curves. */
+export interface ChartLayout {
+  readonly title: string;
+  readonly kind: 'curves' | 'stacked bars';
+  readonly curves: CurveOrder;
+  /**
+   * The header of its part of the block: the n-th row whose first cell begins so. The part ends with the rows of numbers, or
+   * where it is the block's last, with the room kept for the block.
+   */
+  readonly header: { readonly begins: string; readonly occurrence: number; readonly toEnd?: boolean };
+  readonly columns: number;
+  /** What its values are; the x axis has the title of its column. */
+  readonly up?: string;
+  readonly fromZero: boolean;
+  /** Cell of its corner. */
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A block computed by one call of a custom function. */
 export interface ResultLayout {
   readonly function: string;
   readonly title: string;
   /** Named ranges, in the order of the function's arguments. */
   readonly arguments: readonly string[];
+  /** Its first cell; on a sheet with tables, columns count from the first free one. */
+  readonly row: number;
+  readonly column: number;
   /** Cells kept free for the largest block. */
   readonly rows: number;
   readonly columns: number;
+  /** Column of the block, counted from 0, from which packages stand side by side. */
+  readonly packagesFrom?: number;
+  readonly charts: readonly ChartLayout[];
 }
 
 export type Role = 'everybody' | 'buyer' | 'seller' | 'builder' | 'data';
+
+/** A line of the first sheet, and how it looks. */
+export interface StartLine {
+  readonly text: string;
+  readonly note?: string;
+  readonly look?: 'heading' | 'input' | 'stop' | 'check' | 'note' | 'unknown';
+}
 
 /** A sheet: its tables side by side from the first column, its results to the right of them. */
 export interface SheetLayout {
   readonly name: string;
   readonly question: string;
+  /** How to read it, in a line. */
+  readonly reading: string;
   readonly role: Role;
+  readonly lines: readonly StartLine[];
   readonly tables: readonly TableLayout[];
   readonly results: readonly ResultLayout[];
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  /** Widths of the columns of a sheet without tables, in pixels; the last one holds for the rest. */
+  readonly widths: readonly number[];
 }
 
 /** What the workbook is. Plain data: the pushed script reads it from a file when it lays out, and never else. */

@@ -1,85 +1,126 @@
-import { argumentOfTable } from '../functions/tableArguments.ts';
-import { tableNames } from '../tables/catalogue.ts';
+import { tableFunctions } from '../functions/library.ts';
 import type { FieldUnit } from '../tables/field.ts';
 import { unitsOf } from '../units.ts';
-import { type Layout, largestPackageCount, type ResultLayout, type SheetLayout } from './layout.ts';
+import type { Layout, Role, SheetLayout } from './layout.ts';
+import { results as r } from './results.ts';
+import { startLines } from './start.ts';
 import { tableLayouts as t } from './tables.ts';
 
-const allTables = tableNames.map(argumentOfTable);
-const result = (name: string, title: string, room: { rows: number; columns: number }): ResultLayout => ({
-  function: name,
-  title,
-  arguments: allTables,
-  ...room,
+const version = 1;
+
+const page = (
+  role: Role,
+  name: string,
+  question: string,
+  given: Partial<SheetLayout> & { reading?: string },
+): SheetLayout => ({
+  name,
+  question,
+  reading: '',
+  role,
+  lines: [],
+  tables: [],
+  results: [],
+  widths: [],
+  frozenRows: 0,
+  frozenColumns: 0,
+  ...given,
 });
 
-/** The workbook's sheets in reading order: results first, then what they are computed from. */
-const sheets: readonly SheetLayout[] = [
-  {
-    name: 'Comparison',
-    question: 'Which package, at what price and weight?',
-    role: 'buyer',
-    tables: [],
-    results: [
-      result('PACKAGE_COMPARISON', 'The packages side by side', {
-        rows: 100,
-        columns: 2 + largestPackageCount,
-      }),
-    ],
-  },
-  {
-    name: 'Mission',
-    question: 'What is it to do?',
-    role: 'buyer',
+const sideBySide = [250, 76, 88]; // label, unit, a package each
+
+/** What a buyer asks, in the order in which it is asked. */
+const answers: readonly SheetLayout[] = [
+  page('buyer', 'Comparison', 'Which package, at what price, weight and payload?', {
+    reading: 'One column a package. Differences are from the baseline, which is black in every picture.',
+    results: [r.comparison],
+    widths: sideBySide,
+    frozenRows: 5,
+    frozenColumns: 2,
+  }),
+  page('buyer', 'Mission', 'Which package flies the mission, and why does another not?', {
+    reading: 'Change the mission on the left; the answers follow.',
     tables: [t.mission],
-    results: [],
-  },
-  {
-    name: 'Findings',
-    question: 'What stands in the way, and what is not known?',
-    role: 'buyer',
-    tables: [],
-    results: [result('INSTALLATION_FINDINGS', 'All findings, the gravest first', { rows: 300, columns: 8 })],
-  },
-  {
-    name: 'Airframe',
-    question: 'What is the kit?',
-    role: 'data',
-    tables: [t.airframe, t.envelope, t['known points']],
-    results: [],
-  },
-  {
-    name: 'Seats and tanks',
-    question: 'What goes where?',
-    role: 'data',
-    tables: [t.stations, t.tanks, t.loadings],
-    results: [],
-  },
-  { name: 'Packages', question: 'What is offered?', role: 'data', tables: [t.packages], results: [] },
-  {
-    name: 'Engine data',
-    question: 'What does it burn, and what is left at height?',
-    role: 'data',
-    tables: [t['fuel points'], t['power points']],
-    results: [],
-  },
-  {
-    name: 'Cooling data',
-    question: 'What is cooled by what?',
-    role: 'data',
-    tables: [t.cooling],
-    results: [],
-  },
-  { name: 'Components', question: 'What does it weigh?', role: 'data', tables: [t.components], results: [] },
-  { name: 'Equipment', question: 'What else can be had?', role: 'data', tables: [t.equipment], results: [] },
-  {
-    name: 'Rates',
-    question: 'What does it cost to keep?',
-    role: 'data',
-    tables: [t.rates, t.allowances],
-    results: [],
-  },
+    results: [r.mission],
+    widths: sideBySide,
+  }),
+  page('buyer', 'Loading', 'Does it stay inside its CG limits, however it is loaded?', {
+    reading:
+      'Inside the dark outline is allowed. Each outline holds everything the seats and tanks allow with that package.',
+    results: [r.loadingCheck, r.loadingRegion],
+    widths: [150, 190, 88],
+  }),
+  page('buyer', 'Range and fuel', 'How far with how much, and what does it burn?', {
+    reading: 'Payload is what is left for people and bags with the fuel for that range and the reserve.',
+    results: [r.fuel, r.payloadRange],
+    widths: [150, 92],
+  }),
+  page('buyer', 'Climb and cruise', 'How does it climb, how fast is it, what field does it need?', {
+    reading: 'At maximum takeoff weight in standard air where nothing else is said.',
+    results: [r.flight],
+    widths: sideBySide,
+  }),
+  page('buyer', 'Cooling', 'Does it stay cool on the hottest day?', {
+    reading: 'Above zero it stays within its limit. The weakest of its streams counts.',
+    results: [r.cooling],
+    widths: [120, 100, 100, 140, 84],
+  }),
+  page('buyer', 'Cost', 'What does it cost to buy, to fly and to keep?', {
+    reading: 'Fuel, overhauls and what is fixed by the year, shared over the hours flown.',
+    results: [r.cost],
+    widths: sideBySide,
+    frozenRows: 5,
+    frozenColumns: 2,
+  }),
+  page('buyer', 'Findings', 'What stands in the way, and what is not known?', {
+    reading: 'Stop: outside a limit. Check: doubtful or missing. Note: worth knowing.',
+    results: [r.findings],
+    widths: [80, 100, 190, 80, 80, 80, 640, 280],
+    frozenRows: 5,
+  }),
 ];
+
+/** What the answers are computed from. */
+const data: readonly SheetLayout[] = [
+  page('data', 'Airframe', 'What is the kit?', {
+    tables: [t.airframe, t.envelope, t['known points']],
+    frozenRows: 3,
+  }),
+  page('data', 'Seats and tanks', 'What goes where?', {
+    tables: [t.stations, t.tanks, t.loadings],
+    frozenRows: 4,
+  }),
+  page('data', 'Packages', 'What is offered?', { tables: [t.packages], frozenRows: 3, frozenColumns: 2 }),
+  page('data', 'Engine data', 'What does it burn, and what is left at height?', {
+    tables: [t['fuel points'], t['power points']],
+    frozenRows: 4,
+  }),
+  page('data', 'Cooling data', 'What is cooled by what?', {
+    tables: [t.cooling],
+    frozenRows: 4,
+    frozenColumns: 2,
+  }),
+  page('data', 'Components', 'What does it weigh, part by part?', {
+    tables: [t.components],
+    frozenRows: 4,
+    frozenColumns: 2,
+  }),
+  page('data', 'Equipment', 'What else can be had?', {
+    tables: [t.equipment],
+    frozenRows: 4,
+    frozenColumns: 1,
+  }),
+  page('data', 'Rates', 'What do fuel, work and money cost?', {
+    tables: [t.rates, t.allowances],
+    frozenRows: 3,
+  }),
+];
+
+const first = page('everybody', 'Start', 'Which engine package for this airframe?', {
+  reading: 'A workbook for buyers, sellers and builders.',
+  lines: startLines([...answers, ...data], `Layout ${version}`),
+  widths: [170, 760],
+});
 
 function unitsInUse(): Layout['units'] {
   const kinds = new Set(
@@ -91,4 +132,14 @@ function unitsInUse(): Layout['units'] {
   return Object.fromEntries(known.map((kind: FieldUnit) => [kind, unitsOf(kind as never)]));
 }
 
-export const layout: Layout = { version: 1, units: unitsInUse(), sheets };
+const known = new Set(tableFunctions.map(({ name }) => name));
+const withKnownResults = (sheet: SheetLayout): SheetLayout => ({
+  ...sheet,
+  results: sheet.results.filter((each) => known.has(each.function)),
+});
+
+export const layout: Layout = {
+  version,
+  units: unitsInUse(),
+  sheets: [first, ...answers, ...data].map(withKnownResults),
+};

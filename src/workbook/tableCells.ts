@@ -1,19 +1,12 @@
 import { type Cell, type Grid, isBlank, nameKey } from '../tables/cell.ts';
 import { type FieldLayout, largestPackageCount, type TableLayout } from './layout.ts';
+import { own } from './own.ts';
 import { type TableSource, tableSource } from './tableSource.ts';
-
-/** A table as cells of its range: title, help, header, then (for rows) units, then records and room for more. */
-export interface TableCells {
-  readonly cells: Cell[][];
-  /** Index of the header in them. */
-  readonly header: number;
-}
 
 /** The unit an empty table starts with, in the workbook's currency. */
 export const startingUnit = ({ customaryUnit }: FieldLayout, currency: string) =>
   customaryUnit.replace(/^USD/, currency);
 
-const titleRows = 2;
 const blanks = (count: number): Cell[] => Array.from({ length: Math.max(0, count) }, () => null);
 
 /** The table's own fields, and one for each record that gives it a column. */
@@ -99,23 +92,35 @@ function attributeCells(table: TableLayout, source: TableSource | undefined, cur
   ];
 }
 
+/** The words above a table's header: its title, and below it what each column means. */
+export function wordsAbove(
+  table: TableLayout,
+  fields: readonly FieldLayout[],
+  header: readonly Cell[],
+): Cell[][] {
+  const help = (cell: Cell): Cell => {
+    const field = fields.find(({ label }) => !isBlank(cell) && nameKey(label) === nameKey(String(cell)));
+    return field === undefined ? null : own(field.help);
+  };
+  return [
+    [own(table.title), ...blanks(header.length - 1)],
+    table.shape === 'rows' ? header.map(help) : blanks(header.length),
+  ];
+}
+
 /** A table's cells with what a grid holds of it: every value is kept, also of columns and rows the table does not know. */
 export function tableCells(
   table: TableLayout,
   fields: readonly FieldLayout[],
   grid: Grid | undefined,
   currency: string,
-): TableCells {
+): Cell[][] {
   const source = tableSource(table, grid);
   const body =
     table.shape === 'rows'
       ? rowsCells(table, fields, source, currency)
       : attributeCells(table, source, currency);
   const width = Math.max(...body.map((line) => line.length));
-  const help = table.shape === 'rows' ? fields.map(({ help }): Cell => help) : [];
-  const full = [[table.title], help, ...body];
-  return {
-    cells: full.map((line) => [...line, ...blanks(width - line.length)]),
-    header: titleRows,
-  };
+  const full = [...wordsAbove(table, fields, body[0] ?? []), ...body];
+  return full.map((line) => [...line, ...blanks(width - line.length)]);
 }

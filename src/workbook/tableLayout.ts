@@ -21,9 +21,19 @@ function fallbackText({ fallback, unit, customaryUnit }: Field<unknown>): string
   return `; where empty, default ${shown}${source}`;
 }
 
+/** Numbers of every size that some field takes. */
+const samples = [0.05, 0.35, 0.75, 1, 3, 7, 50, 700, 3000];
+
+const takesNumbers = (field: Field<unknown>) =>
+  samples.some((sample) => {
+    const reading = field.read(sample, field.customaryUnit);
+    return 'value' in reading && typeof reading.value === 'number';
+  });
+
 export function fieldLayout(field: Field<unknown>, namesFrom?: TableName): FieldLayout {
   const { label, help, unit, customaryUnit, choices } = field;
-  const tickBox = choices?.[0] === 'TRUE';
+  const isFlag = choices?.[0] === 'TRUE';
+  const tickBox = isFlag && field.fallback?.value === false;
   return {
     label,
     help: `${help}${fallbackText(field)}`,
@@ -31,6 +41,7 @@ export function fieldLayout(field: Field<unknown>, namesFrom?: TableName): Field
     customaryUnit,
     ...(choices && !tickBox && { choices }),
     ...(tickBox && { tickBox }),
+    ...(takesNumbers(field) && { isNumber: true }),
     ...(namesFrom && { namesFrom }),
   };
 }

@@ -1,5 +1,6 @@
 import { type Cell, type Grid, isBlank, nameKey, plain } from '../tables/cell.ts';
 import type { FieldLayout, TableLayout } from './layout.ts';
+import { isFree } from './own.ts';
 
 /** What a grid holds of a table, found by its header wherever that stands. */
 export interface TableSource {
@@ -54,6 +55,15 @@ export function recordNames(table: TableLayout, grid: Grid | undefined): string[
       ? source.header.filter((cell) => !isBlank(cell) && !own.includes(nameKey(String(cell))))
       : source.body.map((line) => line[source.column(table.fields[0]?.label ?? '')]);
   return [...new Set(cells.filter((cell) => !isBlank(cell)).map((cell) => plain(String(cell))))];
+}
+
+/** True where a person has put something into a table: more than its labels and units. */
+export function holdsInputs(table: TableLayout, grid: Grid): boolean {
+  const source = tableSource(table, grid);
+  if (source === undefined) return grid.some((line) => line.some((cell) => !isFree(cell)));
+  const labels = [source.column('attribute'), source.column('unit')];
+  const isLabel = (column: number) => table.shape !== 'rows' && labels.includes(column);
+  return source.body.some((line) => line.some((cell, column) => !isLabel(column) && !isBlank(cell)));
 }
 
 /** The currency a table names, undefined where it names none. */

@@ -1,0 +1,22 @@
+/** What is remembered between runs, in the document's properties. Each value is written when its work is done. */
+const read = <T>(key: string, otherwise: T): T => {
+  const text = PropertiesService.getDocumentProperties().getProperty(key);
+  return text === null ? otherwise : (JSON.parse(text) as T);
+};
+const write = (key: string, value: unknown) => {
+  PropertiesService.getDocumentProperties().setProperty(key, JSON.stringify(value));
+};
+
+/** The sheet's number by its name in the layout: a person may have renamed it. */
+export type SheetNumbers = Readonly<Record<string, number>>;
+
+export const state = {
+  /** Layout version of the last run that came to its end, 0 before the first. */
+  version: () => read('layout version', 0),
+  setVersion: (version: number) => write('layout version', version),
+  sheetNumbers: () => read<SheetNumbers>('layout sheets', {}),
+  setSheetNumbers: (numbers: SheetNumbers) => write('layout sheets', numbers),
+  /** Layout version whose looks a sheet has got, by its name in the layout. */
+  looks: () => read<Readonly<Record<string, number>>>('layout looks', {}),
+  setLooks: (looks: Readonly<Record<string, number>>) => write('layout looks', looks),
+};

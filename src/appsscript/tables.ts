@@ -1,0 +1,135 @@
+import type { TableGrids, TableName } from '../tables/catalogue.ts';
+import type { Grid } from '../tables/cell.ts';
+import type { Layout, TableLayout } from '../workbook/layout.ts';
+import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
+import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tableSource.ts';
+import { empty, write } from './cells.ts';
+import { completeTable } from './completeTable.ts';
+import { type Searched, tableByHeader } from './headerScan.ts';
+import { type KeptItem, keep } from './kept.ts';
+import { writeMeanings } from './meanings.ts';
+import { type Book, gridOf, isInside, type Place, placeOf, rangeOf, type View } from './places.ts';
+import { makeRoomBelow, makeRoomRight } from './room.ts';
+
+/** Where a table stands, and whether this run gave it new cells. */
+export interface PlacedTable {
+  readonly table: TableLayout;
+  readonly place: Place;
+  readonly isChanged: boolean;
+}
+
+/** The sheets as the search for headers sees them: without tables that were found, without computed blocks. */
+function searched(layout: Layout, views: readonly View[], found: readonly Place[]): Searched[] {
+  const results = layout.sheets.flatMap((sheet) => sheet.results);
+  return views.map((view) => {
+    const blocks = view.formulas.flatMap((line, r) =>
+      line.flatMap((text, c): Place[] => {
+        const block = results.find((each) => text.toUpperCase().startsWith(`=${each.function}(`));
+        return block ? [{ view, row: r + 1, column: c + 1, rows: block.rows, columns: block.columns }] : [];
+      }),
+    );
+    const taken = [...found.filter((place) => place.view === view), ...blocks];
+    return { view, isTaken: (r, c) => taken.some((place) => isInside(place, r + 1, c + 1)) };
+  });
+}
+
+/** Finds every table that is in the workbook already: by its named range, else by its header, which is named then. */
+function locate(
+  book: Book,
+  layout: Layout,
+  tables: readonly TableLayout[],
+  views: readonly View[],
+): Map<TableName, Place> {
+  const found = new Map<TableName, Place>();
+  for (const table of tables) {
+    const range = book.getRangeByName(table.range);
+    const place = range && placeOf(range, views);
+    if (place && headerRow(table, gridOf(place)) >= 0) found.set(table.table, place);
+  }
+  const names = namesIn(tables, (name) => gridAt(found.get(name)));
+  for (const table of tables) {
+    if (found.has(table.table)) continue;
+    const place = tableByHeader(table, fieldsOf(table, names), searched(layout, views, [...found.values()]));
+    if (place === undefined) continue;
+    book.setNamedRange(table.range, rangeOf(place));
+    found.set(table.table, place);
+  }
+  return found;
+}
+
+const gridAt = (place: Place | undefined): Grid | undefined => place && gridOf(place);
+
+const namesIn =
+  (tables: readonly TableLayout[], grid: (name: TableName) => Grid | undefined) => (name: TableName) =>
+    recordNames(tables.find(({ table }) => table === name) as TableLayout, grid(name));
+
+const whyKept = (table: TableLayout, isFound: boolean) =>
+  isFound
+    ? `the ${table.table} table before it was replaced`
+    : `the ${table.table} table: its header was not found`;
+
+/** The first column of a sheet with nothing at or right of it, one column apart from what stands there. */
+function freeColumn({ values }: View): number {
+  const width = Math.max(
+    0,
+    ...values.map((line) => line.reduce<number>((last, cell, c) => (cell === '' ? last : c + 1), 0)),
+  );
+  return width === 0 ? 1 : width + 2;
+}
+
+/**
+ * Finds or makes every table, with the given contents where there are any, and gives it the columns and rows that it
+ * lacks. Existing cells keep their contents and their neighbours.
+ */
+export function placeTables(
+  book: Book,
+  layout: Layout,
+  sheets: ReadonlyMap<string, View>,
+  views: readonly View[],
+  given: TableGrids,
+  kept: KeptItem[],
+): PlacedTable[] {
+  const tables = layout.sheets.flatMap((sheet) => sheet.tables);
+  const located = locate(book, layout, tables, views);
+  const grids = new Map(tables.map(({ table }) => [table, given[table] ?? gridAt(located.get(table))]));
+  const names = namesIn(tables, (name) => grids.get(name));
+  const currency =
+    tables.map((table) => currencyOf(table, grids.get(table.table))).find((code) => code) ?? 'USD';
+  const namedPlace = ({ range }: TableLayout): Place | undefined => {
+    const named = book.getRangeByName(range);
+    return named ? placeOf(named, views) : undefined;
+  };
+
+  const make = (table: TableLayout, view: View): void => {
+    const cells = tableCells(table, fieldsOf(table, names), given[table.table], currency);
+    const size = { rows: cells.length, columns: cells[0]?.length ?? 1 };
+    const before = namedPlace(table);
+    if (before && holdsInputs(table, gridOf(before)))
+      kept.push(keep(book, before, whyKept(table, located.has(table.table))));
+    else if (before) empty(before);
+    if (before) {
+      makeRoomBelow(before, size.rows - before.rows);
+      makeRoomRight(before, size.columns - before.columns);
+    }
+    const place = before ? { ...before, ...size } : { view, row: 1, column: freeColumn(view), ...size };
+    // Named while still empty: an interrupted run finds the place again.
+    book.setNamedRange(table.range, rangeOf(place));
+    write(place.view, place.row, place.column, cells);
+  };
+
+  const changed = new Set<TableLayout>();
+  for (const sheet of layout.sheets) {
+    for (const table of sheet.tables) {
+      const isFound = located.has(table.table) && given[table.table] === undefined;
+      const named = isFound ? namedPlace(table) : undefined;
+      if (named) {
+        if (completeTable(book, table, fieldsOf(table, names), named, currency)) changed.add(table);
+      } else {
+        make(table, sheets.get(sheet.name) as View);
+        changed.add(table);
+      }
+      writeMeanings(table, namedPlace(table) as Place);
+    }
+  }
+  return tables.map((table) => ({ table, place: namedPlace(table) as Place, isChanged: changed.has(table) }));
+}

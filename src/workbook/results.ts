@@ -1,0 +1,158 @@
+import { argumentOfTable } from '../functions/tableArguments.ts';
+import { tableNames } from '../tables/catalogue.ts';
+import { type ChartLayout, largestPackageCount, type ResultLayout } from './layout.ts';
+
+/** Blocks begin below this row; where charts stand above them, below that one. */
+const top = 5;
+const belowCharts = 28;
+const chartSize = { width: 620, height: 420, row: 4 };
+
+const packageColumns = 2 + largestPackageCount; // label, unit, packages
+
+type Given = Partial<ResultLayout> & Pick<ResultLayout, 'function' | 'title' | 'rows' | 'columns'>;
+
+const result = (given: Given): ResultLayout => ({
+  arguments: tableNames.map(argumentOfTable),
+  row: top,
+  column: 1,
+  charts: [],
+  ...given,
+});
+
+const curves = (given: Partial<ChartLayout> & Pick<ChartLayout, 'title' | 'header'>): ChartLayout => ({
+  kind: 'curves',
+  curves: 'packages',
+  columns: 1 + largestPackageCount,
+  fromZero: true,
+  column: 1,
+  ...chartSize,
+  ...given,
+});
+
+/** Every computed block of the workbook by the function that computes it. */
+export const results = {
+  comparison: result({
+    function: 'PACKAGE_COMPARISON',
+    title: 'The packages side by side',
+    rows: 240,
+    columns: packageColumns,
+    packagesFrom: 2,
+  }),
+  mission: result({
+    function: 'MISSION_CHECK',
+    title: 'The mission, asked of every package',
+    rows: 160,
+    columns: packageColumns,
+    packagesFrom: 2,
+  }),
+  loadingCheck: result({
+    function: 'LOADING_CHECK',
+    title: 'The named loadings, and the worst of all',
+    row: belowCharts,
+    rows: 400,
+    columns: 20,
+  }),
+  loadingRegion: result({
+    function: 'LOADING_REGION',
+    title: 'Numbers of the picture',
+    row: belowCharts,
+    column: 22,
+    rows: 600,
+    columns: 2 + largestPackageCount,
+    packagesFrom: 2,
+    charts: [
+      curves({
+        title: 'Every loading the seats and tanks allow, inside the CG limits',
+        header: { begins: 'CG', occurrence: 1, toEnd: true },
+        curves: 'limits, packages',
+        columns: 2 + largestPackageCount,
+        up: 'weight',
+        fromZero: false,
+        height: 440,
+        width: 760,
+      }),
+    ],
+  }),
+  fuel: result({
+    function: 'FUEL_TABLE',
+    title: 'Fuel flow, endurance and the power left at height',
+    row: belowCharts,
+    rows: 60,
+    columns: 1 + 4 * largestPackageCount,
+    charts: [
+      curves({
+        title: 'Fuel flow against power',
+        header: { begins: 'power', occurrence: 1 },
+        curves: 'packages twice',
+        columns: 1 + 2 * largestPackageCount,
+        up: 'fuel flow',
+        column: 8,
+      }),
+    ],
+  }),
+  payloadRange: result({
+    function: 'PAYLOAD_RANGE',
+    title: 'Payload against range',
+    row: belowCharts + 64,
+    rows: 200,
+    columns: 2 + largestPackageCount,
+    packagesFrom: 1,
+    charts: [
+      curves({
+        title: 'Payload against range',
+        header: { begins: 'range', occurrence: 1, toEnd: true },
+        up: 'payload',
+      }),
+    ],
+  }),
+  flight: result({
+    function: 'FLIGHT_TABLE',
+    title: 'Climb, level speed and fields',
+    row: belowCharts,
+    rows: 160,
+    columns: packageColumns,
+    packagesFrom: 1,
+    charts: [
+      curves({
+        title: 'Best rate of climb against altitude',
+        header: { begins: 'pressure altitude', occurrence: 1 },
+        up: 'rate of climb',
+      }),
+      curves({
+        title: 'Level speed against altitude, up to 75 % power',
+        header: { begins: 'pressure altitude', occurrence: 2 },
+        up: 'true airspeed',
+        fromZero: false,
+        column: 8,
+      }),
+    ],
+  }),
+  cooling: result({
+    function: 'COOLING_CHECK',
+    title: 'What gets too hot, where, and on what day',
+    row: belowCharts,
+    rows: 200,
+    columns: 18,
+    packagesFrom: 1,
+    charts: [
+      curves({
+        title: 'Least cooling margin against outside air temperature',
+        header: { begins: 'OAT', occurrence: 1 },
+        up: 'margin',
+      }),
+    ],
+  }),
+  cost: result({
+    function: 'COST_TABLE',
+    title: 'To buy, to fly, to keep',
+    rows: 120,
+    columns: packageColumns,
+    packagesFrom: 2,
+  }),
+  findings: result({
+    function: 'INSTALLATION_FINDINGS',
+    title: 'All findings, the gravest first',
+    rows: 400,
+    columns: 8,
+  }),
+} as const;
