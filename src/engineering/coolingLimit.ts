@@ -73,6 +73,7 @@ export function requiredInletArea(
 /** Search for the highest outside air temperature, wider than anybody flies in [K]. */
 const coldest = 203.15; // −70 °C
 const hottest = 333.15; // 60 °C
+const temperatureTolerance = 1e-3; // K
 
 export interface HighestOutsideAirTemperature {
   /** [K] */
@@ -98,5 +99,5 @@ export function highestOutsideAirTemperature(
   const holds = (air: number) => coolingResult(stream, conditionAt(air)).margin ?? -1;
   if (holds(hottest) >= 0) return { temperature: hottest, found: 'holdsUpToHottest' };
   if (holds(coldest) < 0) return { temperature: coldest, found: 'exceededAtColdest' };
-  return { temperature: bisect(holds, coldest, hottest, 1e-6).x, found: 'yes' };
+  return { temperature: bisect(holds, coldest, hottest, temperatureTolerance).x, found: 'yes' };
 }

@@ -129,14 +129,8 @@ const fields = {
   takeoffFlapDrag: ratio('takeoff flap drag', {
     atLeast: 0,
     atMost: 0.2,
-    fallback: { value: 0.02, source: practice },
+    fallback: { value: 0, source: 'none, as in the choice of the default propeller efficiencies' },
     help: 'added to CD0 with takeoff flaps and gear on the ground',
-  }),
-  groundLift: ratio('ground-roll CL', {
-    atLeast: 0,
-    atMost: 1.5,
-    fallback: { value: 0.3, source: practice },
-    help: 'lift coefficient in the ground roll',
   }),
   buildHours: quantity('time', 'airframe build hours', { above: 0, help: 'without the powerplant' }),
   kitPrice: money('kit price', { atLeast: 0, help: 'the airframe kit, without the powerplant' }),

@@ -233,10 +233,10 @@ describe('what is needed', () => {
         const highest = highestOat(engine, flight, each.stream, worst);
         if (highest.found === 'yes') {
           const { margin } = onAnotherDay(engine, flight, each.stream, worst, highest.temperature);
-          expect(margin).toBeCloseTo(0, 4);
+          expect(margin).toBeCloseTo(0, 2);
         }
         const exitArea = requiredExitArea(each.stream, worst.climb.condition)!;
-        expect(coolingResult({ ...each.stream, exitArea }, worst.climb.condition).margin).toBeCloseTo(0, 4);
+        expect(coolingResult({ ...each.stream, exitArea }, worst.climb.condition).margin).toBeCloseTo(0, 2);
       }
     },
   );

@@ -1,10 +1,7 @@
 /** Prints predicted against published figures: node --import ./src/local/register.mjs tests/validation/printValidation.ts */
 import Table from 'cli-table3';
 import { certificatedAircraft, figures, figureUnits } from './certificatedAircraft.ts';
-import { type Comparison, compareAll, rootMeanSquare } from './validation.ts';
-
-const percent = (fraction: number) => `${(100 * fraction).toFixed(1)} %`;
-const signed = (fraction: number) => (fraction < 0 ? percent(fraction) : `+${percent(fraction)}`);
+import { compareAll, percent, signedPercent, summaries } from './validation.ts';
 
 const comparisons = compareAll();
 const table = new Table({
@@ -16,7 +13,7 @@ for (const aircraft of certificatedAircraft) {
     const found = comparisons.find((one) => one.aircraft === aircraft && one.figure === figure);
     return found === undefined
       ? 'not published'
-      : `${found.predicted.toFixed(0)} for ${found.published} ${signed(found.error)}`;
+      : `${found.predicted.toFixed(0)} for ${found.published} ${signedPercent(found.error)}`;
   });
   table.push([aircraft.name, aircraft.used, ...cells]);
 }
@@ -27,23 +24,6 @@ const summary = new Table({
   head: ['', 'figures', 'rms error', 'mean error', 'worst'],
   style: { head: [], border: [] },
 });
-function summarise(title: string, chosen: readonly Comparison[]): void {
-  const mean = chosen.reduce((sum, { error }) => sum + error, 0) / chosen.length;
-  const worst = Math.max(...chosen.map(({ error }) => Math.abs(error)));
-  summary.push([title, chosen.length, percent(rootMeanSquare(chosen)), signed(mean), percent(worst)]);
-}
-for (const figure of figures)
-  summarise(
-    figure,
-    comparisons.filter((one) => one.figure === figure),
-  );
-summarise(
-  'held out',
-  comparisons.filter((one) => one.aircraft.used === 'held out'),
-);
-summarise(
-  'used in the choice',
-  comparisons.filter((one) => one.aircraft.used === 'choice'),
-);
-summarise('all', comparisons);
+for (const { title, count, rms, mean, worst } of summaries())
+  summary.push([title, count, percent(rms), signedPercent(mean), percent(worst)]);
 console.log(summary.toString());

@@ -47,6 +47,43 @@ export function compareAll(): Comparison[] {
 export const rootMeanSquare = (comparisons: readonly Comparison[]) =>
   Math.sqrt(comparisons.reduce((sum, { error }) => sum + error ** 2, 0) / comparisons.length);
 
+/** Errors of a group of figures. */
+export interface Summary {
+  readonly title: string;
+  readonly count: number;
+  readonly rms: number;
+  readonly mean: number;
+  readonly worst: number;
+}
+
+export const percent = (fraction: number) => `${(100 * fraction).toFixed(1)} %`;
+export const signedPercent = (fraction: number) =>
+  fraction < 0 ? percent(fraction) : `+${percent(fraction)}`;
+
+/** Errors by figure, by whether the aircraft had a say in the default constants, and of all. */
+export function summaries(): Summary[] {
+  const comparisons = compareAll();
+  const of = (title: string, chosen: readonly Comparison[]): Summary => ({
+    title,
+    count: chosen.length,
+    rms: rootMeanSquare(chosen),
+    mean: chosen.reduce((sum, { error }) => sum + error, 0) / chosen.length,
+    worst: Math.max(...chosen.map(({ error }) => Math.abs(error))),
+  });
+  const used = (kind: string) => comparisons.filter(({ aircraft }) => aircraft.used === kind);
+  return [
+    ...figures.map((figure) =>
+      of(
+        figure,
+        comparisons.filter((one) => one.figure === figure),
+      ),
+    ),
+    of('aircraft held out of the choice of constants', used('held out')),
+    of('aircraft used in the choice', used('choice')),
+    of('all', comparisons),
+  ];
+}
+
 export function predict(given: CertificatedAircraft): Record<Figure, number> {
   const aircraft = modelOf(given);
   const mass = toSi('mass', given.weightLb, 'lb');

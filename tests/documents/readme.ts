@@ -1,0 +1,32 @@
+import { call } from '../../src/functions/library.ts';
+import { comparisonText } from '../../src/local/report/comparisonText.ts';
+import { plainText } from '../../src/local/report/layout.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { tableNames } from '../../src/tables/catalogue.ts';
+import type { Cell } from '../../src/tables/cell.ts';
+import { percent, signedPercent, summaries } from '../validation/validation.ts';
+import { withBlock } from './markers.ts';
+
+/** The comparison of the sample as `npm start` prints it. */
+function comparison(): string {
+  const { grids } = readTableFolder('samples/godwit');
+  const tables = tableNames.map((name) => grids[name] ?? '');
+  const block = call('PACKAGE_COMPARISON', tables) as Cell[][];
+  return `\`\`\`\n${comparisonText(block, plainText)}\n\`\`\``;
+}
+
+/** Predicted against published figures of certificated aircraft, in short. */
+function validation(): string {
+  const rows = summaries().map(
+    ({ title, count, rms, mean, worst }) =>
+      `| ${title} | ${count} | ${percent(rms)} | ${signedPercent(mean)} | ${percent(worst)} |`,
+  );
+  return ['| predicted | figures | rms error | mean error | worst |', '|---|---|---|---|---|', ...rows].join(
+    '\n',
+  );
+}
+
+/** README with its generated blocks as they should be now. */
+export function withReadmeBlocks(document: string): string {
+  return withBlock(withBlock(document, 'comparison', comparison()), 'validation', validation());
+}
