@@ -1,24 +1,25 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import Papa from 'papaparse';
 import packageFile from '../../package.json' with { type: 'json' };
-import { readCatalogue } from '../tables/catalogue.ts';
+import { type Catalogue, readCatalogue, type TableGrids } from '../tables/catalogue.ts';
 import { type Cell, nameKey } from '../tables/cell.ts';
+import { htmlReport } from './htmlReport/htmlReport.ts';
 import { withMission } from './missionOverrides.ts';
 import { cautionsText, comparisonText, findingsText } from './report/comparisonText.ts';
 import { faultsText } from './report/faultsText.ts';
 import { plainText, terminalColours } from './report/layout.ts';
 import { readTableFolder } from './tableFolder.ts';
-import { openLocalWorkbook } from './workbook.ts';
+import { type LocalWorkbook, openLocalWorkbook } from './workbook.ts';
 
 const samples = fileURLToPath(new URL('../../samples/', import.meta.url));
 
 interface Options {
   readonly out: string;
-  readonly package: readonly string[];
-  readonly mission: readonly string[];
+  readonly package?: readonly string[];
+  readonly mission?: readonly string[];
   readonly format: 'text' | 'json' | 'csv';
 }
 
@@ -54,31 +55,71 @@ function records(block: Block): Record<string, Cell>[] {
     .map((row) => Object.fromEntries(header.map((name, index) => [String(name), row[index] ?? null])));
 }
 
+/** The tables with the mission that was asked for. @throws InvalidArgumentError when it is not understood */
+function tablesWithMission(grids: TableGrids, overrides: readonly string[]): TableGrids {
+  try {
+    return withMission(grids, overrides);
+  } catch (error) {
+    if (error instanceof RangeError) throw new InvalidArgumentError(error.message);
+    throw error;
+  }
+}
+
+/** Colour only where somebody watches and has not declined it (no-color.org). */
+const isColoured = (stream: NodeJS.WriteStream) =>
+  stream.isTTY && !process.env.NO_COLOR && process.env.TERM !== 'dumb';
+
+/** What goes on, for somebody who watches; nothing of it is left behind, nothing is said into a pipe. */
+function sayProgress(text: string): void {
+  if (process.stderr.isTTY) process.stderr.write(`\r\u001b[K${text}`);
+}
+
+/** Writes the workbook and the report; gives their paths. */
+async function writeFiles(
+  workbook: LocalWorkbook,
+  catalogue: Catalogue,
+  outFolder: string,
+  name: string,
+): Promise<string[]> {
+  await mkdir(outFolder, { recursive: true });
+  const [workbookPath, reportPath] = [join(outFolder, `${name}.xlsx`), join(outFolder, `${name}.html`)];
+  await workbook.save(workbookPath);
+  await writeFile(
+    reportPath,
+    htmlReport(catalogue, (functionName) => workbook.block(functionName), new Date()),
+  );
+  return [workbookPath, reportPath].map((path) => relative(process.cwd(), path));
+}
+
 async function run(folder: string, options: Options): Promise<void> {
-  const coloured = process.stdout.isTTY && !process.env.NO_COLOR;
-  const emphasis = coloured ? terminalColours : plainText;
   const { grids, remarks } = readTableFolder(folder);
-  const tables = withMission(grids, options.mission);
+  const tables = tablesWithMission(grids, options.mission ?? []);
   for (const { table, text } of remarks) console.error(`${table}: ${text}`);
-  const { faults } = readCatalogue(tables);
-  if (faults.length > 0) {
-    console.error(faultsText(faults, emphasis));
+  const { catalogue, faults } = readCatalogue(tables);
+  if (catalogue === undefined) {
+    console.error(faultsText(faults, isColoured(process.stderr) ? terminalColours : plainText));
     process.exitCode = 1;
     return;
   }
+  const emphasis = isColoured(process.stdout) ? terminalColours : plainText;
+  sayProgress('Laying out the workbook …');
   const workbook = await openLocalWorkbook(tables);
-  const comparison = chosenColumns(workbook.block('PACKAGE_COMPARISON'), options.package);
-  const findings = chosenFindings(workbook.block('INSTALLATION_FINDINGS'), options.package);
-  await mkdir(options.out, { recursive: true });
-  const file = join(options.out, `${basename(resolve(folder))}.xlsx`);
-  await workbook.save(file);
-  const written = `Workbook: ${relative(process.cwd(), file)}`;
+  const chosen = options.package ?? [];
+  const comparison = chosenColumns(workbook.block('PACKAGE_COMPARISON'), chosen);
+  const findings = chosenFindings(workbook.block('INSTALLATION_FINDINGS'), chosen);
+  sayProgress('Writing workbook and report …');
+  const [workbookPath, reportPath] = await writeFiles(
+    workbook,
+    catalogue,
+    options.out,
+    basename(resolve(folder)),
+  );
+  const written = `Workbook: ${workbookPath}\nReport:   ${reportPath}`;
+  sayProgress(options.format === 'text' ? '' : `${written}\n`);
   if (options.format === 'json') {
     console.log(JSON.stringify({ comparison: records(comparison), findings: records(findings) }, null, 2));
-    console.error(written);
   } else if (options.format === 'csv') {
     console.log(Papa.unparse(comparison as Cell[][]));
-    console.error(written);
   } else {
     const parts = [
       comparisonText(comparison, emphasis),
@@ -90,32 +131,39 @@ async function run(folder: string, options: Options): Promise<void> {
   }
 }
 
-const collect = (value: string, all: readonly string[]) => [...all, value];
+const collect = (value: string, all: readonly string[] = []) => [...all, value];
 
 const program = new Command('npm start --')
   .description(
     'Lays the workbook out from a folder of CSV tables, calculates it with the script that is pushed to Google Sheets,\n' +
-      'prints the comparison and writes the workbook as .xlsx.',
+      'prints the comparison and writes the workbook as .xlsx and a report for a customer as .html.',
   )
   .argument('[folder]', 'folder of tables, one CSV file each', join(samples, 'godwit'))
-  .option('-o, --out <folder>', 'where the workbook is written', 'out')
-  .option('-p, --package <name>', 'print this package only (may be repeated)', collect, [])
+  .option('-o, --out <folder>', 'where workbook and report are written', 'out')
+  .option('-p, --package <name>', 'print this package only (may be repeated)', collect)
   .option(
     '-m, --mission <attribute=value>',
-    'replace a mission attribute, e.g. "distance=400 nmi"',
+    'replace a mission attribute, e.g. "distance=400 nmi" (may be repeated)',
     collect,
-    [],
   )
   .addOption(
     new Option('-f, --format <form>', 'form of the output').choices(['text', 'json', 'csv']).default('text'),
   )
   .version(packageFile.version)
+  .addHelpText(
+    'after',
+    '\nEnds with 0 when done, 1 when the tables cannot be read or have faults, 2 when the command is not understood.',
+  )
   .exitOverride()
   .action(run);
+
+// Whoever reads may have seen enough: `npm start | head`.
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => process.exit(code === 'EPIPE' ? 0 : 1));
 
 try {
   await program.parseAsync();
 } catch (error) {
+  sayProgress('');
   const { exitCode, code, message } = error as { exitCode?: number; code?: string; message: string };
   const fromCommander = code?.startsWith('commander.') ?? false;
   if (!fromCommander || code === 'commander.invalidArgument') console.error(message);
