@@ -16,21 +16,21 @@ export const optionalTables: ReadonlySet<TableName> = new Set<TableName>([
   'rates',
 ]);
 
-/** What the help says of each table argument. */
+/** What the help says of each table argument, besides its name: short, for every table function repeats it. */
 export const tableHelp: Readonly<Record<TableName, string>> = {
-  airframe: 'the airframe table with its headers',
-  envelope: 'the CG envelope table',
-  stations: 'the seats and baggage table',
-  loadings: 'the named loadings',
-  tanks: 'the fuel tanks table',
-  packages: 'the engine packages table',
-  'fuel points': 'fuel consumption at power settings',
-  'power points': 'power against altitude, from the maker',
-  cooling: 'the cooling streams',
-  'known points': 'measured flight of this airframe',
-  components: 'the weight build-up of the packages',
-  equipment: 'the options',
-  allowances: 'how well weights are known',
-  mission: 'what the buyer wants to do',
-  rates: 'prices of fuel, labour, tax',
+  airframe: 'table, headers included',
+  envelope: 'CG limits',
+  stations: 'seats, baggage',
+  loadings: 'by name',
+  tanks: 'of fuel',
+  packages: 'engine packages',
+  'fuel points': 'consumption',
+  'power points': 'at altitude',
+  cooling: 'streams',
+  'known points': 'measured flight',
+  components: 'weights',
+  equipment: 'options',
+  allowances: 'of weights',
+  mission: 'of the buyer',
+  rates: 'prices',
 };

@@ -1,7 +1,7 @@
 import { faultsBlock } from '../assessment/faultsBlock.ts';
 import { type Catalogue, readCatalogue, type TableGrids, tableNames } from '../tables/catalogue.ts';
-import type { Cell, Grid } from '../tables/cell.ts';
-import { mustBe, refusal, tooManyArguments } from './messages.ts';
+import { type Cell, type Grid, isBlank } from '../tables/cell.ts';
+import { mustBe, notFinite, refusal, tooManyArguments } from './messages.ts';
 import { argumentOfTable, optionalTables, tableHelp } from './tableArguments.ts';
 
 export interface TableArgument {
@@ -28,18 +28,24 @@ function gridsOf(cells: readonly (Cell | Grid)[]): TableGrids {
   const grids: Record<string, Grid> = {};
   tableNames.forEach((table, index) => {
     const value = cells[index];
-    if (value === undefined || value === null || value === '') return;
+    if (!Array.isArray(value) && isBlank(value as Cell)) return;
     if (!Array.isArray(value))
-      throw mustBe(argumentOfTable(table), `a range: ${tableHelp[table]}`, value as Cell);
+      throw mustBe(argumentOfTable(table), 'the range of the table with its headers', value as Cell);
     grids[table] = value as Grid;
   });
   return grids;
 }
 
-/** Every row as long as the longest: a sheet takes rectangles only. */
+/** Every row as long as the longest: a sheet takes rectangles only. @throws RangeError when a number is not finite */
 function rectangular(block: readonly (readonly Cell[])[]): Cell[][] {
   const width = Math.max(1, ...block.map((row) => row.length));
-  return block.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? null));
+  return block.map((row) =>
+    Array.from({ length: width }, (_, column) => {
+      const cell = row[column] ?? null;
+      if (typeof cell === 'number' && !Number.isFinite(cell)) throw notFinite(String(row[0]));
+      return cell;
+    }),
+  );
 }
 
 /**

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { call, tableFunctions } from '../../src/functions/library.ts';
+import { tableFunction } from '../../src/functions/tableFunction.ts';
+import { type TableName, tableNames } from '../../src/tables/catalogue.ts';
+import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { put, smallWorkbook } from '../tables/smallWorkbook.ts';
+
+const cellsOf = (grids: Partial<Record<TableName, Cell[][]>>): (Cell | Grid)[] =>
+  tableNames.map((table) => grids[table]);
+const block = (cells: readonly (Cell | Grid)[]) => call('PACKAGE_COMPARISON', cells) as Cell[][];
+
+describe('the block', () => {
+  test.each(tableFunctions.map(({ name }) => name))(
+    '%s is a rectangle of finite numbers, texts and blanks',
+    (name) => {
+      const quote = [
+        ['attribute', 'value', 'unit'],
+        ['package', 'Ash', ''],
+      ];
+      const cells = [...cellsOf(smallWorkbook()), ...(name === 'QUOTE_LINES' ? [quote] : [])];
+      const rows = call(name, cells) as Cell[][];
+      expect(rows.length).toBeGreaterThan(1);
+      for (const row of rows) {
+        expect(row.length).toBe(rows[0]!.length);
+        for (const cell of row)
+          expect(cell === null || typeof cell === 'string' || Number.isFinite(cell)).toBe(true);
+      }
+    },
+  );
+
+  test('a number that is none is refused, not shown', () => {
+    const broken = tableFunction({ name: 'BROKEN', help: '', compute: () => [['speed', Number.NaN]] });
+    expect(() => broken.call(cellsOf(smallWorkbook()))).toThrow(
+      new RangeError('BROKEN: the arguments lead to no finite speed; check them against each other'),
+    );
+  });
+});
+
+describe('tables with faults', () => {
+  test('all faults stand in the place of the result, each with its place', () => {
+    const grids = smallWorkbook();
+    put(grids.components, 3, 'weight', '12,5');
+    put(grids.airframe, 4, 'attribute', 'firewal arm');
+    expect(block(cellsOf(grids))).toEqual([
+      ['No result: 2 faults in the tables. Correct what is listed here.', null, null, null, null, null],
+      ['Table', 'Row', 'Row name', 'Column', 'Got', 'Expected'],
+      ['airframe', 4, '', 'attribute', '"firewal arm"', '"firewall arm"'],
+      ['components', 3, 'Ash, engine', 'weight', '"12,5"', 'a number with a decimal point and no comma'],
+    ]);
+  });
+
+  test('one is one', () => {
+    const grids = smallWorkbook();
+    put(grids.components, 3, 'weight', '12,5');
+    expect(block(cellsOf(grids))[0]![0]).toBe(
+      'No result: 1 fault in the tables. Correct what is listed here.',
+    );
+  });
+
+  test('a table that is not given', () => {
+    const [, , ...faults] = block(cellsOf({ ...smallWorkbook(), tanks: [] }));
+    expect(faults).toEqual([
+      ['tanks', null, '', '', 'nothing', 'this table'],
+      // and the loadings have a column for a tank that is not there: that is no fault
+    ]);
+  });
+});
+
+describe('arguments', () => {
+  test('a table that may be left out is left out by every form of an empty cell', () => {
+    const without = block(cellsOf({ ...smallWorkbook(), rates: [] }));
+    const at = tableNames.indexOf('rates');
+    for (const empty of ['', null, undefined, ' '] as const) {
+      const cells = cellsOf(smallWorkbook());
+      cells[at] = empty;
+      expect(block(cells)).toEqual(without);
+    }
+    expect(block(cellsOf(smallWorkbook()).slice(0, at))).toEqual(without);
+  });
+
+  test('a single cell is no table', () => {
+    const cells = cellsOf(smallWorkbook());
+    cells[1] = '#REF!';
+    expect(() => block(cells)).toThrow(
+      new RangeError(
+        'PACKAGE_COMPARISON: envelope must be the range of the table with its headers, got "#REF!"',
+      ),
+    );
+  });
+
+  test('more than there are', () => {
+    expect(() => block([...cellsOf(smallWorkbook()), 1])).toThrow(
+      new RangeError('PACKAGE_COMPARISON: takes at most 15 arguments, got 16'),
+    );
+  });
+
+  test('a package that is not there is named with those that are', () => {
+    expect(() => call('LOADING_CHECK', [...cellsOf(smallWorkbook()), 'Oak'])).toThrow(
+      new RangeError('LOADING_CHECK: package must be one of Ash, Birch, got "Oak"'),
+    );
+  });
+});
