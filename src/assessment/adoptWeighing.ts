@@ -66,6 +66,9 @@ export function adoptedRowsBlock(context: Context, rows: AdoptedRows, date: stri
     emptyWeight: display.text('weight', airframe.emptyWeight),
     emptyArm: display.text('arm', airframe.emptyArm),
   } as Partial<Record<string, string>>;
-  const before = (key: keyof typeof airframeTable.fields) => shown[key] ?? String(airframe[key] ?? 'empty');
+  const before = (key: keyof typeof airframeTable.fields) => {
+    const value = airframe[key];
+    return shown[key] ?? (typeof value === 'boolean' ? String(value).toUpperCase() : (value ?? 'empty'));
+  };
   return writeAttributes(airframeTable, rows, (key) => `before ${date}: ${before(key)}`, tableUnits(display));
 }

@@ -53,7 +53,7 @@ export function bareAirframe(context: Context): BareAirframe {
   const { airframe, allowances, tanks } = context.catalogue;
   const { weighedWith } = context;
   const weighed = {
-    name: airframe.name,
+    name: 'airframe, empty weight',
     weight: airframe.emptyWeight,
     arm: airframe.emptyArm,
     basis: airframe.emptyBasis,

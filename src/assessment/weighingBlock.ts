@@ -1,0 +1,137 @@
+import { macFraction } from '../engineering/mac.ts';
+import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
+import type { Build } from '../tables/build.ts';
+import type { Catalogue } from '../tables/catalogue.ts';
+import type { Cell } from '../tables/cell.ts';
+import type { Package } from '../tables/packages.ts';
+import { adoptedRowsBlock } from './adoptWeighing.ts';
+import { basisOf } from './assess.ts';
+import type { Context } from './context.ts';
+import { findingsBlock } from './finding.ts';
+import { reconcile } from './reconciliation.ts';
+import { reconciliationRows } from './reconciliationRows.ts';
+import { type NamedItem, type OneWeighing, type WeighedAircraft, weighingCheck } from './weighingCheck.ts';
+
+const attitude = (level: boolean | undefined) =>
+  level === undefined ? 'attitude not said' : level ? 'level' : 'NOT LEVEL';
+
+/** One weighing as it is written on paper. */
+function weighingRows({ display }: Context, weighing: OneWeighing): Cell[][] {
+  const { cell, point, unit } = display;
+  const [weight, arm, moment] = [unit('weight'), unit('arm'), unit('moment')];
+  const item =
+    (sign: 1 | -1) =>
+    (each: NamedItem): Cell[] => [
+      `${sign < 0 ? 'less' : 'plus'} ${each.name}`,
+      null,
+      null,
+      cell('weight', sign * each.weight),
+      cell('arm', each.arm),
+      point('moment', sign * each.weight * each.arm),
+    ];
+  const sum = (label: string, mass: MassTotal, ...more: Cell[]): Cell[] => [
+    label,
+    null,
+    null,
+    cell('weight', mass.weight),
+    point('arm', centreOfGravity(mass)),
+    point('moment', mass.moment),
+    ...more,
+  ];
+  return [
+    [`Weighing ${weighing.name}, ${weighing.date}, ${attitude(weighing.level)}`],
+    ['Point', 'Reading', 'Tare', 'Net', 'Arm', 'Moment', '± weight', '± arm'],
+    ['', weight, weight, weight, arm, moment, weight, arm],
+    ...weighing.points.map(({ name, reading, tare, arm: at, accuracy, armAccuracy = 0 }): Cell[] => [
+      name,
+      cell('weight', reading),
+      cell('weight', tare),
+      cell('weight', reading - tare),
+      cell('arm', at),
+      point('moment', (reading - tare) * at),
+      cell('weight', accuracy),
+      point('arm', armAccuracy),
+    ]),
+    sum('as weighed', weighing.asWeighed),
+    ...weighing.removed.map(item(-1)),
+    ...weighing.added.map(item(1)),
+    sum(
+      'basic empty',
+      weighing.basicEmpty,
+      cell('weight', weighing.weightHalfWidth),
+      point('arm', weighing.cgHalfWidth),
+    ),
+  ];
+}
+
+/** All weighings side by side, and their mean. */
+function togetherRows(
+  { display, catalogue }: Context,
+  weighings: readonly OneWeighing[],
+  aircraft: WeighedAircraft,
+): Cell[][] {
+  const { macLeadingEdge, macLength } = catalogue.airframe;
+  const { cell, point, unit } = display;
+  const ofMac = (cg: number): Cell =>
+    macLeadingEdge === undefined || macLength === undefined
+      ? null
+      : point('percent', macFraction(cg, macLeadingEdge, macLength));
+  const line = (
+    label: string,
+    mass: MassTotal,
+    weightHalfWidth: number,
+    cgHalfWidth: number,
+    remark: Cell,
+  ): Cell[] => [
+    label,
+    cell('weight', mass.weight),
+    cell('weight', weightHalfWidth),
+    point('arm', centreOfGravity(mass)),
+    point('arm', cgHalfWidth),
+    ofMac(centreOfGravity(mass)),
+    remark,
+  ];
+  const { spread } = aircraft;
+  return [
+    [`Basic empty weight on ${aircraft.date}: unusable fuel, full oil and coolant, fixed ballast aboard`],
+    ['', 'Weight', '±', 'CG', '±', '% MAC', ''],
+    ['', unit('weight'), unit('weight'), unit('arm'), unit('arm'), '%'],
+    ...weighings.map((each) =>
+      line(
+        `weighing ${each.name}, ${each.date}`,
+        each.broughtForward,
+        each.weightHalfWidth,
+        each.cgHalfWidth,
+        each.leftOut ?? null,
+      ),
+    ),
+    line('mean', aircraft, aircraft.weightHalfWidth, aircraft.cgHalfWidth, null),
+    ...(spread
+      ? [['largest less smallest', cell('weight', spread.weight), null, point('arm', spread.cg)] as Cell[]]
+      : []),
+  ];
+}
+
+/** WEIGHING_CHECK: what was weighed, corrected; against the prediction and the quote; what it changes; rows to adopt it. */
+export function weighingBlock(catalogue: Catalogue, build: Build, engine: Package): Cell[][] {
+  const basis = basisOf(catalogue);
+  const { context } = basis;
+  const { display } = context;
+  const check = weighingCheck(context, engine, build);
+  const { weighings, aircraft, findings } = check;
+  if (weighings.length === 0)
+    return [['No weighing yet: enter scales, tares and arms in the weighings table.']];
+  const paper = weighings.flatMap((weighing) => weighingRows(context, weighing));
+  if (aircraft === undefined) return [...paper, ...findingsBlock(findings, display)];
+  const found = reconcile(basis, engine, aircraft);
+  return [
+    ...paper,
+    ...togetherRows(context, weighings, aircraft),
+    ...reconciliationRows(context, aircraft, found, build.asQuoted),
+    [
+      'To make this weighing the baseline, put these rows into the airframe table; what stood there is kept in the notes',
+    ],
+    ...adoptedRowsBlock(context, found.adopted, aircraft.date),
+    ...(findings.length > 0 ? findingsBlock(findings, display) : []),
+  ];
+}

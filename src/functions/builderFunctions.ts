@@ -1,0 +1,68 @@
+import { changeRecordBlock } from '../assessment/changeRecordBlock.ts';
+import { packageNamed } from '../assessment/context.ts';
+import { faultsBlock } from '../assessment/faultsBlock.ts';
+import { weighingBlock } from '../assessment/weighingBlock.ts';
+import { type Build, type BuildGrids, type BuildTable, readBuild } from '../tables/build.ts';
+import type { Catalogue } from '../tables/catalogue.ts';
+import { type Cell, type Grid, isBlank } from '../tables/cell.ts';
+import type { Package } from '../tables/packages.ts';
+import { type TableArgument, type TableFunction, tableFunction } from './tableFunction.ts';
+
+const packageBuilt: TableArgument = {
+  name: 'package_name', // `package` is reserved in strict mode, which the script is in
+  help: 'the package that is built; the baseline where left out',
+  optional: true,
+};
+
+const tables: Readonly<Record<BuildTable, TableArgument>> = {
+  weighings: { name: 'weighings', help: 'scales, tares, arms', optional: false },
+  'weighing items': { name: 'weighing_items', help: 'aboard or missing', optional: true },
+  changes: { name: 'changes', help: 'in and out since', optional: true },
+  'as quoted': { name: 'as_quoted', help: 'what was promised', optional: true },
+  'test results': { name: 'test_results', help: 'as measured', optional: true },
+};
+
+function packageOf(catalogue: Catalogue, cell: Cell): Package {
+  const { weighedWith, baseline } = catalogue.airframe;
+  const name = isBlank(cell) ? (baseline ?? weighedWith) : String(cell);
+  return name === undefined ? (catalogue.packages[0] as Package) : packageNamed(catalogue, name);
+}
+
+/** A table function on the builder's tables; an argument that is no table is the package. */
+function builderFunction(
+  name: string,
+  help: string,
+  order: readonly (BuildTable | 'package')[],
+  block: (catalogue: Catalogue, build: Build, engine: Package) => readonly (readonly Cell[])[],
+): TableFunction {
+  return tableFunction({
+    name,
+    help,
+    extras: order.map((each) => (each === 'package' ? packageBuilt : tables[each])),
+    compute: (catalogue, extras) => {
+      const grids: Partial<Record<BuildTable, Grid | undefined>> = {};
+      order.forEach((each, index) => {
+        const cells: unknown = extras[index];
+        if (each !== 'package' && Array.isArray(cells)) grids[each] = cells as Grid;
+      });
+      const { build, faults } = readBuild(grids as BuildGrids, catalogue);
+      if (build === undefined) return faultsBlock(faults);
+      return block(catalogue, build, packageOf(catalogue, extras[order.indexOf('package')]));
+    },
+  });
+}
+
+export const builderFunctions: readonly TableFunction[] = [
+  builderFunction(
+    'WEIGHING_CHECK',
+    'The weighed aircraft: basic empty weight and CG, against prediction and quote, what explains the difference, what it changes.',
+    ['weighings', 'weighing items', 'package', 'changes', 'as quoted'],
+    weighingBlock,
+  ),
+  builderFunction(
+    'CHANGE_RECORD',
+    'Basic empty weight and CG from the weighing through every change since, what is negligible, when to weigh again.',
+    ['weighings', 'weighing items', 'changes', 'package'],
+    changeRecordBlock,
+  ),
+];
