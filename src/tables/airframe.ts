@@ -1,7 +1,6 @@
 import { choice, flag, money, quantity, ratio, term, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
-const practice = 'common practice, no source';
 const fitted = 'fitted to certificated aircraft, see DEVELOPERS.md';
 
 const fields = {
