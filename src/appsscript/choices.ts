@@ -1,4 +1,3 @@
-import type { TableName } from '../tables/catalogue.ts';
 import { isBlank } from '../tables/cell.ts';
 import type { FieldLayout, Layout } from '../workbook/layout.ts';
 import { rectangles } from '../workbook/rectangles.ts';
@@ -12,9 +11,9 @@ const flags = ['TRUE', 'FALSE'];
 /** Rules that offer and warn, and let the input stand: the tables say what is wrong with a value, and where. */
 class Rules {
   readonly #made = new Map<string, Rule>();
-  readonly #names: (table: TableName) => Range | undefined;
+  readonly #names: (table: string) => Range | undefined;
 
-  constructor(names: (table: TableName) => Range | undefined) {
+  constructor(names: (table: string) => Range | undefined) {
     this.#names = names;
   }
 
@@ -33,7 +32,7 @@ class Rules {
     return this.#once('tick', () => SpreadsheetApp.newDataValidation().requireCheckbox().build());
   }
 
-  namesOf(table: TableName): Rule | undefined {
+  namesOf(table: string): Rule | undefined {
     const range = this.#names(table);
     if (range === undefined) return undefined;
     const build = () => SpreadsheetApp.newDataValidation().requireValueInRange(range, true);

@@ -1,5 +1,4 @@
-import type { TableGrids } from '../tables/catalogue.ts';
-import type { Layout } from '../workbook/layout.ts';
+import type { Grids, Layout } from '../workbook/layout.ts';
 
 const textOf = (name: string) => HtmlService.createHtmlOutputFromFile(name).getContent();
 
@@ -7,4 +6,4 @@ const textOf = (name: string) => HtmlService.createHtmlOutputFromFile(name).getC
 export const readLayout = (): Layout => JSON.parse(textOf('Layout')) as Layout;
 
 /** The sample aircraft by name, each with its tables. */
-export const readSamples = (): Readonly<Record<string, TableGrids>> => JSON.parse(textOf('Samples'));
+export const readSamples = (): Readonly<Record<string, Grids>> => JSON.parse(textOf('Samples'));

@@ -1,7 +1,7 @@
 import { colours } from '../workbook/palette.ts';
 import { gridOf, type Place, part, type Range, rangeOf } from './places.ts';
 import { inputPlaces, runs, type TableParts } from './tableParts.ts';
-import { columnWidth, textLines } from './widths.ts';
+import { columnWidths, rowLines, textLines } from './widths.ts';
 
 /** An input: framed and filled, everywhere in the same way. */
 export function markInput(range: Range): void {
@@ -25,6 +25,9 @@ export function inputLooks(parts: TableParts): void {
   for (const input of inputPlaces(parts)) markInput(rangeOf(input));
   if (table.shape !== 'rows') {
     small(part(place, header, place.columns, place.rows - header, 1)).setVerticalAlignment('middle');
+    rangeOf(part(place, header + 1, 0, place.rows - header - 1, place.columns))
+      .setWrap(true)
+      .setVerticalAlignment('middle');
     align(parts, header + 1, place.rows - header - 1, parts.unitColumn, 1, 'center');
     return;
   }
@@ -32,6 +35,7 @@ export function inputLooks(parts: TableParts): void {
   for (const [first, count] of runs(isNumber)) align(parts, header, 2, first, count, 'right');
   for (const [first, count] of runs(isNumber.map((flag) => !flag))) {
     align(parts, header, place.rows - header, first, count, 'left');
+    rangeOf(part(place, header + 2, first, place.rows - header - 2, count)).setWrap(true);
   }
 }
 
@@ -47,38 +51,40 @@ function align(
 }
 
 const meaningWidth = 420;
+/** Heights in pixels: of a line of text, at 8 points, and what stands above and below it. */
+const line = 17;
+const smallLine = 12;
+const space = 5;
 
-/** Column widths that fit what stands in a table, and the height of its help. */
-export function tableWidths({ table, place, grid, header }: TableParts): void {
+/** Column widths that fit what stands in a table, and rows as high as their texts. */
+export function tableSizes(parts: TableParts): void {
+  const { table, place, header } = parts;
   const { sheet } = place.view;
-  const widths = (grid[header] ?? []).map((name, c) =>
-    columnWidth(
-      String(name ?? ''),
-      grid.slice(header + 1).map((line) => line[c] ?? null),
-    ),
-  );
+  const widths = columnWidths(parts);
   widths.forEach((width, c) => {
     sheet.setColumnWidth(place.column + c, width);
   });
-  if (table.shape === 'rows') return;
-  sheet.setColumnWidth(place.column + place.columns, meaningWidth);
+  if (table.shape !== 'rows') sheet.setColumnWidth(place.column + place.columns, meaningWidth);
   const meanings = gridOf(part(place, 0, place.columns, place.rows, 1));
-  const lines = meanings.map(([text]) => textLines(String(text ?? ''), meaningWidth));
-  for (const many of [2, 3]) {
-    for (const [row, rows] of runs(lines.map((count) => Math.min(3, count) === many))) {
-      sheet.setRowHeights(place.row + row, rows, 8 + smallLine * many);
+  const heights = rowLines(parts, widths).map((lines, row) => {
+    const isMeant = table.shape !== 'rows' && row > header;
+    const meant = isMeant ? textLines(String(meanings[row]?.[0] ?? ''), meaningWidth, 'small') : 1;
+    return space + Math.max(line * lines, smallLine * meant);
+  });
+  for (const height of new Set(heights.filter((each) => each > space + line))) {
+    for (const [row, rows] of runs(heights.map((each) => each === height))) {
+      sheet.setRowHeights(place.row + row, rows, height);
     }
   }
 }
 
-const smallLine = 12; // pixels, of text at 8 points
-
-/** Height that the help above a table's header needs. */
-export function helpHeight({ table, grid, header }: TableParts): number {
+/** Height of the row of help above a table's header. */
+export function helpHeight(parts: TableParts): number {
+  const { table, grid, header } = parts;
   if (table.shape !== 'rows' || header < 2) return 0;
-  const lines = (grid[header - 1] ?? []).map((help, c) => {
-    const cells = grid.slice(header + 1).map((line) => line[c] ?? null);
-    return textLines(String(help ?? ''), columnWidth(String(grid[header]?.[c] ?? ''), cells));
-  });
-  return 8 + smallLine * Math.max(1, ...lines);
+  const widths = columnWidths(parts);
+  const lines = (grid[header - 1] ?? []).map((help, c) =>
+    textLines(String(help ?? ''), widths[c] ?? 0, 'small'),
+  );
+  return space + smallLine * Math.max(1, ...lines);
 }

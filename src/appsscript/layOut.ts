@@ -1,11 +1,10 @@
 import { call } from '../functions/library.ts';
-import type { TableGrids, TableName } from '../tables/catalogue.ts';
 import { type Cell, nameKey } from '../tables/cell.ts';
-import type { Layout, SheetLayout } from '../workbook/layout.ts';
+import type { Grids, Layout, SheetLayout } from '../workbook/layout.ts';
 import { recordNames, tableSource } from '../workbook/tableSource.ts';
 import { drawCharts } from './charts.ts';
 import { offerChoices } from './choices.ts';
-import { helpHeight, inputLooks, tableWidths } from './inputLooks.ts';
+import { helpHeight, inputLooks, tableSizes } from './inputLooks.ts';
 import type { KeptItem } from './kept.ts';
 import { type Book, gridOf, type View } from './places.ts';
 import { progress } from './progress.ts';
@@ -37,7 +36,7 @@ function blockNow({ result }: PlacedResult, tables: readonly PlacedTable[]): Blo
 
 /** The packages' order and baseline, for their colours. */
 function packagesIn(tables: readonly PlacedTable[]): Packages {
-  const of = (name: TableName) => tables.find(({ table }) => table.table === name) as PlacedTable;
+  const of = (name: string) => tables.find(({ table }) => table.table === name) as PlacedTable;
   const names = recordNames(of('packages').table, gridOf(of('packages').place));
   const source = tableSource(of('airframe').table, gridOf(of('airframe').place));
   const line = source?.body.find(
@@ -56,7 +55,7 @@ function newLooks(
 ): void {
   const { sheet } = view;
   sheet.setHiddenGridlines(true);
-  for (const parts of tables) tableWidths(parts);
+  for (const parts of tables) tableSizes(parts);
   const height = Math.max(0, ...tables.map(helpHeight));
   if (height > 0) sheet.setRowHeight(2, height);
   if (results.length > 0) resultLooks(view, layout.widths, results);
@@ -72,7 +71,7 @@ function newLooks(
  * @param given contents for tables, in place of what they hold
  * @returns what could not stay in its place
  */
-export function layOut(layout: Layout, given: TableGrids): KeptItem[] {
+export function layOut(layout: Layout, given: Grids): KeptItem[] {
   const book: Book = SpreadsheetApp.getActiveSpreadsheet();
   const kept: KeptItem[] = [];
   progress(book, 'Sheets');
@@ -105,10 +104,9 @@ export function layOut(layout: Layout, given: TableGrids): KeptItem[] {
     for (const dressed of toDress) inputLooks(dressed);
     offerChoices(toDress, [...parts.values()], layout.units);
     if (isNew) newLooks(view, each, ownParts, ownResults);
-    if (ownResults.length > 0) {
-      contentLooks(view, ownResults, blockOf, packages);
-      drawCharts(view, ownResults, blockOf, packages);
-    }
+    if (ownResults.length > 0) contentLooks(view, ownResults, blockOf, packages, each.widths);
+    const drawn = results.filter(({ result }) => each.results.includes(result));
+    drawCharts(view, drawn, blockOf, packages);
     looks[each.name] = layout.version;
     if (isNew) state.setLooks(looks);
   }

@@ -5,6 +5,7 @@ import { rectangles } from '../workbook/rectangles.ts';
 import { setBlockRules } from './findingRules.ts';
 import { cellPlace, type Place, part, rangeOf, type View } from './places.ts';
 import type { PlacedResult } from './results.ts';
+import { textLines } from './widths.ts';
 
 /** The packages as the pictures colour them: their names and which is the baseline. */
 export interface Packages {
@@ -41,12 +42,19 @@ export function resultLooks(view: View, widths: readonly number[], placed: reado
 
 const headHeight = 36; // pixels: two lines
 
-function contentLook(placed: PlacedResult, { formats, bold, right, heads }: BlockLooks): void {
+function contentLook(
+  placed: PlacedResult,
+  block: readonly (readonly Cell[])[],
+  { formats, bold, right, heads }: BlockLooks,
+  widths: readonly number[],
+  firstColumn: number,
+): void {
   const { view, row, column, result } = placed;
   const rows = formats.length;
   const columns = Math.min(result.columns, formats[0]?.length ?? 0);
   const at = (r: number, c: number, height: number, width: number) =>
     rangeOf(part(roomOf(placed), r, c, height, width));
+  const widthAt = (c: number) => widths[Math.min(c + column - firstColumn, widths.length - 1)] ?? 90;
   const whole = at(0, 0, rows, columns);
   whole.setNumberFormats(formats.map((line) => line.slice(0, columns)));
   whole.setFontWeights(bold.map((line) => line.slice(0, columns).map((flag) => (flag ? 'bold' : 'normal'))));
@@ -59,10 +67,16 @@ function contentLook(placed: PlacedResult, { formats, bold, right, heads }: Bloc
       at(box.row, box.column, box.rows, box.columns).setHorizontalAlignment('right');
   }
   for (const head of heads) {
-    rangeOf({ view, row: row + head, column, rows: 1, columns })
-      .setWrap(true)
-      .setVerticalAlignment('bottom');
-    view.sheet.setRowHeight(row + head, headHeight);
+    at(head, 0, 1, columns).setWrap(true).setVerticalAlignment('bottom');
+    const lines = (block[head] ?? []).map((cell, c) => textLines(String(cell ?? ''), widthAt(c), 'bold'));
+    if (Math.max(...lines) > 1) view.sheet.setRowHeight(row + head, headHeight);
+  }
+  for (const sentences of result.sentences ?? []) {
+    at(1, sentences, rows - 1, 1).setWrap(true);
+    block.forEach((line, r) => {
+      const lines = textLines(String(line[sentences] ?? ''), widthAt(sentences), 'plain');
+      if (lines > 1) view.sheet.setRowHeight(row + r, 5 + 17 * lines);
+    });
   }
 }
 
@@ -72,11 +86,12 @@ export function contentLooks(
   placed: readonly PlacedResult[],
   blockOf: (placed: PlacedResult) => readonly (readonly Cell[])[],
   packages: Packages,
+  widths: readonly number[],
 ): void {
   const names = new Set(packages.names);
   for (const each of placed) {
     const block = blockOf(each).slice(0, each.result.rows);
-    if (block.length > 0) contentLook(each, blockLooks(block, names));
+    if (block.length > 0) contentLook(each, block, blockLooks(block, names), widths, placed[0]?.column ?? 1);
   }
   const heads = placed.flatMap((each) => {
     const { packagesFrom, rows, columns } = each.result;

@@ -1,6 +1,5 @@
-import type { TableGrids, TableName } from '../tables/catalogue.ts';
 import type { Grid } from '../tables/cell.ts';
-import type { Layout, TableLayout } from '../workbook/layout.ts';
+import type { Grids, Layout, TableLayout } from '../workbook/layout.ts';
 import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
 import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tableSource.ts';
 import { empty, write } from './cells.ts';
@@ -39,8 +38,8 @@ function locate(
   layout: Layout,
   tables: readonly TableLayout[],
   views: readonly View[],
-): Map<TableName, Place> {
-  const found = new Map<TableName, Place>();
+): Map<string, Place> {
+  const found = new Map<string, Place>();
   for (const table of tables) {
     const range = book.getRangeByName(table.range);
     const place = range && placeOf(range, views);
@@ -60,7 +59,7 @@ function locate(
 const gridAt = (place: Place | undefined): Grid | undefined => place && gridOf(place);
 
 const namesIn =
-  (tables: readonly TableLayout[], grid: (name: TableName) => Grid | undefined) => (name: TableName) =>
+  (tables: readonly TableLayout[], grid: (name: string) => Grid | undefined) => (name: string) =>
     recordNames(tables.find(({ table }) => table === name) as TableLayout, grid(name));
 
 const whyKept = (table: TableLayout, isFound: boolean) =>
@@ -86,7 +85,7 @@ export function placeTables(
   layout: Layout,
   sheets: ReadonlyMap<string, View>,
   views: readonly View[],
-  given: TableGrids,
+  given: Grids,
   kept: KeptItem[],
 ): PlacedTable[] {
   const tables = layout.sheets.flatMap((sheet) => sheet.tables);

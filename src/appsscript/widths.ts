@@ -1,36 +1,58 @@
 import { type Cell, isBlank } from '../tables/cell.ts';
+import type { TableParts } from './tableParts.ts';
 
-const pixelsPerCharacter = 6.6; // Arial at 10 points, a little more than the mean
-const smallPixelsPerCharacter = 5.2; // at 8 points
-const padding = 14;
-const narrowest = 64;
-const widest = 260;
+/** Arial's mean width at 10 points, at 10 bold, at 8; in pixels, a little more than measured. */
+const pixels = { plain: 6.1, bold: 7.4, small: 5 };
+const padding = 12;
+const narrowest = 66;
+const linesOfHelp = 6; // what the help above a column may take
+const widest = { rows: 240, attributes: 210, across: 132 };
 
-/** Width of a column whose head wraps between words and whose cells do not: at most `widest`. */
-export function columnWidth(head: string, cells: readonly Cell[]): number {
-  const longestWord = Math.max(0, ...head.split(/[\s/]+/).map((word) => word.length));
-  const halfHead = Math.ceil(head.length / 3); // at most about three lines
-  const longestCell = Math.max(
-    0,
-    ...cells.filter((cell) => !isBlank(cell)).map((cell) => String(cell).length),
-  );
-  const characters = Math.max(longestWord + 1, halfHead, longestCell);
-  return Math.round(Math.min(widest, Math.max(narrowest, padding + pixelsPerCharacter * characters)));
-}
+const longest = (texts: readonly string[]) => texts.reduce((most, text) => Math.max(most, text.length), 0);
+const textOf = (cell: Cell) => (isBlank(cell) ? '' : String(cell));
 
-/** Lines that a small text takes in a column. */
-export function textLines(text: string, width: number): number {
-  const perLine = Math.max(4, Math.floor((width - 8) / smallPixelsPerCharacter));
+/** Lines that a text takes in a column when it wraps between words. */
+export function textLines(text: string, width: number, size: keyof typeof pixels): number {
+  const perLine = Math.max(4, Math.floor((width - padding) / pixels[size]));
   let lines = 1;
   let used = 0;
   for (const word of text.split(' ')) {
-    if (used > 0 && used + 1 + word.length > perLine) {
+    const wanted = used === 0 ? word.length : used + 1 + word.length;
+    const isNext = used > 0 && wanted > perLine;
+    if (isNext) lines++;
+    used = isNext ? word.length : wanted;
+    while (used > perLine) {
       lines++;
-      used = 0;
+      used -= perLine;
     }
-    used += (used > 0 ? 1 : 0) + word.length;
-    lines += Math.floor((used - 1) / perLine) * (used > perLine ? 1 : 0);
-    if (used > perLine) used %= perLine;
   }
   return lines;
+}
+
+/** Widths of a table's columns: what stands in them fits, long words in a few lines. */
+export function columnWidths({ table, grid, header }: TableParts): number[] {
+  return (grid[header] ?? []).map((name, column) => {
+    const head = textOf(name);
+    const cells = grid.slice(header + 1).map((line) => textOf(line[column] ?? null));
+    const help = table.shape === 'rows' && header > 1 ? textOf(grid[header - 1]?.[column] ?? null) : '';
+    const wanted = Math.max(
+      pixels.bold * Math.max(longest(head.split(/[ /]/)), head.length / 3),
+      pixels.plain * 1.05 * longest(cells),
+      Math.min(150, (pixels.small * help.length) / (linesOfHelp - 1)),
+    );
+    const most = column === 0 ? widest.rows : widest[table.shape];
+    return Math.round(Math.min(most, Math.max(narrowest, wanted + padding)));
+  });
+}
+
+/** Lines that every row of a table takes in columns of those widths. */
+export function rowLines({ grid, header }: TableParts, widths: readonly number[]): number[] {
+  return grid.map((line, row) =>
+    row <= header
+      ? 1
+      : Math.max(
+          1,
+          ...line.map((cell, column) => textLines(textOf(cell), widths[column] ?? narrowest, 'plain')),
+        ),
+  );
 }

@@ -1,6 +1,7 @@
 import { compare } from '../assessment/assess.ts';
 import { comparisonBlock } from '../assessment/comparisonBlock.ts';
 import { findingsBlock } from '../assessment/finding.ts';
+import { weightBuildUpBlock } from '../assessment/weightBuildUpBlock.ts';
 import { type TableFunction, tableFunction } from './tableFunction.ts';
 
 export const comparisonFunctions: readonly TableFunction[] = [
@@ -8,6 +9,11 @@ export const comparisonFunctions: readonly TableFunction[] = [
     name: 'PACKAGE_COMPARISON',
     help: 'All engine packages on the airframe side by side: price, weight, CG, payload, fuel, installation, loadings.',
     compute: (catalogue) => comparisonBlock(compare(catalogue)),
+  }),
+  tableFunction({
+    name: 'WEIGHT_BUILD_UP',
+    help: 'What every package weighs installed, by system, for a chart; what is removed from the airframe by itself.',
+    compute: (catalogue) => weightBuildUpBlock(compare(catalogue)),
   }),
   tableFunction({
     name: 'INSTALLATION_FINDINGS',

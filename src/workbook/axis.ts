@@ -21,7 +21,8 @@ export function axisRange(values: readonly number[], fromZero: boolean): AxisRan
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = (roundSteps.find((each) => each * power >= rough) ?? 10) * power;
   const room = span * 0.03;
-  const min = fromZero && lowest >= 0 ? 0 : Math.floor((low - room) / step) * step;
+  const below = Math.floor((low - room) / step) * step;
+  const min = lowest >= 0 ? Math.max(0, fromZero ? 0 : below) : below;
   const max = Math.ceil((highest + room) / step) * step;
   return { min: Number(min.toPrecision(12)), max: Number(max.toPrecision(12)) };
 }

@@ -1,4 +1,4 @@
-import type { TableName } from '../tables/catalogue.ts';
+import type { Grid } from '../tables/cell.ts';
 import type { Fields, FieldUnit } from '../tables/field.ts';
 import type { Table } from '../tables/table.ts';
 
@@ -15,19 +15,19 @@ export interface FieldLayout {
   /** Its values are numbers. */
   readonly isNumber?: boolean;
   /** Its values are names that stand in the first column of this table, or its column heads. */
-  readonly namesFrom?: TableName;
+  readonly namesFrom?: string;
 }
 
 /** An input table: a title and a help row above its header, so that its rows are numbered as the sheet's. */
 export interface TableLayout {
-  readonly table: TableName;
+  readonly table: string;
   /** Name of its range, and of the custom functions' argument. */
   readonly range: string;
   readonly title: string;
   readonly shape: Table<Fields>['shape'];
   readonly fields: readonly FieldLayout[];
   /** Further columns: one for each record of other tables. */
-  readonly perRecordOf: readonly { readonly table: TableName; readonly field: FieldLayout }[];
+  readonly perRecordOf: readonly { readonly table: string; readonly field: FieldLayout }[];
   /** Empty rows kept below the records; for a table across, empty columns kept for records. */
   readonly room: number;
 }
@@ -52,10 +52,11 @@ export interface ChartLayout {
    * where it is the block's last, with the room kept for the block.
    */
   readonly header: { readonly begins: string; readonly occurrence: number; readonly toEnd?: boolean };
-  readonly columns: number;
   /** What its values are; the x axis has the title of its column. */
-  readonly up?: string;
+  readonly up: string;
   readonly fromZero: boolean;
+  /** Its values' unit: the group of this pattern in the line above the header, or in the header's first cell. */
+  readonly unit: { readonly above: boolean; readonly pattern: string };
   /** Cell of its corner. */
   readonly row: number;
   readonly column: number;
@@ -77,6 +78,8 @@ export interface ResultLayout {
   readonly columns: number;
   /** Column of the block, counted from 0, from which packages stand side by side. */
   readonly packagesFrom?: number;
+  /** Columns of sentences, counted from 0, which take as many lines as they need. */
+  readonly sentences?: readonly number[];
   readonly charts: readonly ChartLayout[];
 }
 
@@ -112,6 +115,9 @@ export interface Layout {
   /** In reading order. */
   readonly sheets: readonly SheetLayout[];
 }
+
+/** Contents of tables by their names. */
+export type Grids = Readonly<Record<string, Grid | undefined>>;
 
 /** As many packages as charts and blocks keep room for. */
 export const largestPackageCount = 8;

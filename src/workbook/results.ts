@@ -7,6 +7,8 @@ const top = 5;
 const belowCharts = 28;
 const chartSize = { width: 620, height: 420, row: 4 };
 
+const lastInLineAbove = { above: true, pattern: ', ([^,]+)$' };
+
 const packageColumns = 2 + largestPackageCount; // label, unit, packages
 
 type Given = Partial<ResultLayout> & Pick<ResultLayout, 'function' | 'title' | 'rows' | 'columns'>;
@@ -19,10 +21,11 @@ const result = (given: Given): ResultLayout => ({
   ...given,
 });
 
-const curves = (given: Partial<ChartLayout> & Pick<ChartLayout, 'title' | 'header'>): ChartLayout => ({
+const curves = (
+  given: Partial<ChartLayout> & Pick<ChartLayout, 'title' | 'header' | 'up' | 'unit'>,
+): ChartLayout => ({
   kind: 'curves',
   curves: 'packages',
-  columns: 1 + largestPackageCount,
   fromZero: true,
   column: 1,
   ...chartSize,
@@ -37,6 +40,27 @@ export const results = {
     rows: 240,
     columns: packageColumns,
     packagesFrom: 2,
+  }),
+  buildUp: result({
+    function: 'WEIGHT_BUILD_UP',
+    title: 'Installed weight by system',
+    row: belowCharts,
+    column: packageColumns + 2,
+    rows: 2 + largestPackageCount,
+    columns: 9,
+    charts: [
+      {
+        title: 'What each package weighs installed, by system',
+        kind: 'stacked bars',
+        curves: 'groups',
+        header: { begins: 'Weight', occurrence: 1 },
+        up: 'installed weight',
+        unit: { above: false, pattern: ', (.+)$' },
+        fromZero: true,
+        ...chartSize,
+        column: packageColumns + 2,
+      },
+    ],
   }),
   mission: result({
     function: 'MISSION_CHECK',
@@ -65,8 +89,8 @@ export const results = {
         title: 'Every loading the seats and tanks allow, inside the CG limits',
         header: { begins: 'CG', occurrence: 1, toEnd: true },
         curves: 'limits, packages',
-        columns: 2 + largestPackageCount,
         up: 'weight',
+        unit: { above: false, pattern: 'weights in (.+)\\)' },
         fromZero: false,
         height: 440,
         width: 760,
@@ -84,8 +108,8 @@ export const results = {
         title: 'Fuel flow against power',
         header: { begins: 'power', occurrence: 1 },
         curves: 'packages twice',
-        columns: 1 + 2 * largestPackageCount,
         up: 'fuel flow',
+        unit: { above: true, pattern: '^Fuel flow, ([^;]+)' },
         column: 8,
       }),
     ],
@@ -102,6 +126,7 @@ export const results = {
         title: 'Payload against range',
         header: { begins: 'range', occurrence: 1, toEnd: true },
         up: 'payload',
+        unit: { above: false, pattern: 'payload in (.+)\\)' },
       }),
     ],
   }),
@@ -117,11 +142,13 @@ export const results = {
         title: 'Best rate of climb against altitude',
         header: { begins: 'pressure altitude', occurrence: 1 },
         up: 'rate of climb',
+        unit: lastInLineAbove,
       }),
       curves({
         title: 'Level speed against altitude, up to 75 % power',
         header: { begins: 'pressure altitude', occurrence: 2 },
         up: 'true airspeed',
+        unit: lastInLineAbove,
         fromZero: false,
         column: 8,
       }),
@@ -139,6 +166,7 @@ export const results = {
         title: 'Least cooling margin against outside air temperature',
         header: { begins: 'OAT', occurrence: 1 },
         up: 'margin',
+        unit: lastInLineAbove,
       }),
     ],
   }),
@@ -154,5 +182,6 @@ export const results = {
     title: 'All findings, the gravest first',
     rows: 400,
     columns: 8,
+    sentences: [6, 7],
   }),
 } as const;

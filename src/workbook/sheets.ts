@@ -33,7 +33,7 @@ const sideBySide = [250, 76, 88]; // label, unit, a package each
 const answers: readonly SheetLayout[] = [
   page('buyer', 'Comparison', 'Which package, at what price, weight and payload?', {
     reading: 'One column a package. Differences are from the baseline, which is black in every picture.',
-    results: [r.comparison],
+    results: [r.comparison, r.buildUp],
     widths: sideBySide,
     frozenRows: 5,
     frozenColumns: 2,
@@ -42,13 +42,13 @@ const answers: readonly SheetLayout[] = [
     reading: 'Change the mission on the left; the answers follow.',
     tables: [t.mission],
     results: [r.mission],
-    widths: sideBySide,
+    widths: [230, 100, 92],
   }),
   page('buyer', 'Loading', 'Does it stay inside its CG limits, however it is loaded?', {
     reading:
       'Inside the dark outline is allowed. Each outline holds everything the seats and tanks allow with that package.',
     results: [r.loadingCheck, r.loadingRegion],
-    widths: [150, 190, 88],
+    widths: [110, 230, 92],
   }),
   page('buyer', 'Range and fuel', 'How far with how much, and what does it burn?', {
     reading: 'Payload is what is left for people and bags with the fuel for that range and the reserve.',
@@ -63,12 +63,12 @@ const answers: readonly SheetLayout[] = [
   page('buyer', 'Cooling', 'Does it stay cool on the hottest day?', {
     reading: 'Above zero it stays within its limit. The weakest of its streams counts.',
     results: [r.cooling],
-    widths: [120, 100, 100, 140, 84],
+    widths: [140, 100, 110, 150, 92],
   }),
   page('buyer', 'Cost', 'What does it cost to buy, to fly and to keep?', {
     reading: 'Fuel, overhauls and what is fixed by the year, shared over the hours flown.',
     results: [r.cost],
-    widths: sideBySide,
+    widths: [230, 190, 130, 92],
     frozenRows: 5,
     frozenColumns: 2,
   }),

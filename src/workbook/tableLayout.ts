@@ -1,5 +1,3 @@
-import { argumentOfTable } from '../functions/tableArguments.ts';
-import type { TableName } from '../tables/catalogue.ts';
 import type { Field, Fields } from '../tables/field.ts';
 import type { Table } from '../tables/table.ts';
 import { fromSi } from '../units.ts';
@@ -30,7 +28,7 @@ const takesNumbers = (field: Field<unknown>) =>
     return 'value' in reading && typeof reading.value === 'number';
   });
 
-export function fieldLayout(field: Field<unknown>, namesFrom?: TableName): FieldLayout {
+export function fieldLayout(field: Field<unknown>, namesFrom?: string): FieldLayout {
   const { label, help, unit, customaryUnit, choices } = field;
   const isFlag = choices?.[0] === 'TRUE';
   const tickBox = isFlag && field.fallback?.value === false;
@@ -46,20 +44,22 @@ export function fieldLayout(field: Field<unknown>, namesFrom?: TableName): Field
   };
 }
 
+/** A table's name as one word, which names its range and the custom functions' argument. */
+export const rangeName = (table: string) => table.replace(/ /g, '_');
+
 /** An input table from its declaration, with its title, the room kept for more, and where its names come from. */
 export function tableLayout(
   table: Table<Fields>,
   options: {
     title: string;
     room: number;
-    names?: Readonly<Record<string, TableName>>;
+    names?: Readonly<Record<string, string>>;
     perRecordOf?: TableLayout['perRecordOf'];
   },
 ): TableLayout {
-  const name = table.name as TableName;
   return {
-    table: name,
-    range: argumentOfTable(name),
+    table: table.name,
+    range: rangeName(table.name),
     title: options.title,
     shape: table.shape,
     fields: Object.values(table.fields).map((field) => fieldLayout(field, options.names?.[field.label])),
