@@ -1,6 +1,7 @@
 import { standardTemperature } from '../engineering/air.ts';
 import { type Air, airAt } from '../engineering/aircraftInFlight.ts';
-import { type DragPolar, liftCoefficient } from '../engineering/dragPolar.ts';
+import type { DragPolar } from '../engineering/dragPolar.ts';
+import type { PolarScatter } from '../engineering/knownFlight.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { KnownPoint } from '../tables/knownPoints.ts';
 import { equipmentDragArea, type PropellerOnAirframe } from './aircraft.ts';
@@ -24,6 +25,9 @@ export interface FlownPolar {
   /** without cooling air and options */
   readonly dragPolar: DragPolar;
   readonly propeller: PropellerOnAirframe;
+  /** standard errors, from more flights than the constants need */
+  readonly scatter: PolarScatter | undefined;
+  readonly climbScatter: number | undefined;
   /** the known level flight: there the cooling drag of every package is found */
   readonly level: { readonly air: Air; readonly mass: number; readonly powerFraction: number };
 }
@@ -57,17 +61,9 @@ function flownPoint(context: Context, point: KnownPoint): Flown | undefined {
   };
 }
 
-/** The level flight whose lift coefficient is farthest from the first one's: from a near one, e is all error. */
-function farthest(wingArea: number, first: Flown, others: readonly Flown[]): Flown | undefined {
-  const lift = ({ point, trueAirspeed, air }: Flown) =>
-    liftCoefficient(point.weight, wingArea, trueAirspeed, air.density) ** 2;
-  const distance = (flown: Flown) => Math.abs(lift(flown) - lift(first));
-  return [...others].sort((a, b) => distance(b) - distance(a))[0];
-}
-
 /** Drag and propeller of the airframe from the known points table. */
 export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<string>): FlownAirframe {
-  const { airframe, equipment, knownPoints } = context.catalogue;
+  const { equipment, knownPoints } = context.catalogue;
   const points = knownPoints.filter(({ condition }) => condition !== 'takeoff roll');
   const flown = points.map((point) => flownPoint(context, point)).filter((point) => point !== undefined);
   const levels = flown.filter(({ point }) => point.condition === 'level flight');
@@ -79,23 +75,22 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
     const text = 'no known flown point in level flight: speeds, climb and range are not known';
     return { flown: undefined, groundRollFactor: 1, findings: [...findings, finding('check', text)] };
   }
-  const climb = flown.find(({ point }) => point.condition === 'climb');
-  const secondLevel = farthest(airframe.wingArea, level, otherLevels);
+  const climbs = flown.filter(({ point }) => point.condition === 'climb');
   const aboard = equipment.filter(({ name }) => equipmentInFlight.has(nameKey(name)));
   const optionsDragArea = equipmentDragArea(aboard);
-  const fitted = attempt(() => fitPolar(context, { level, secondLevel, climb, optionsDragArea }));
+  const fitted = attempt(() => fitPolar(context, { level, otherLevels, climbs, optionsDragArea }));
   if (fitted.value === undefined) {
     const text = `cannot be true together: ${fitted.refusal}; speeds, climb and range are not known`;
     return { flown: undefined, groundRollFactor: 1, findings: [...findings, finding('check', text)] };
   }
-  const { dragPolar, propeller, converged, doubt } = fitted.value;
+  const { dragPolar, propeller, scatter, climbScatter, converged, doubt } = fitted.value;
   if (!converged)
     findings.push(finding('check', 'drag and propeller do not settle: their figures are doubtful'));
   if (doubt !== undefined) {
     findings.push(
       finding(
         'check',
-        `level flight and the other point do not belong together: ${doubt}; the e of the airframe table is used`,
+        `the first level flight and the other points do not belong together: ${doubt}; the e of the airframe table is used`,
       ),
     );
   }
@@ -104,11 +99,14 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
     const text = `CD0 ${drag.toFixed(4)} follows from it, light aircraft have ${plausibleDrag.low} to ${plausibleDrag.high}: power, speed or height is wrong`;
     findings.push(finding('check', text));
   }
-  const used = [level, secondLevel, climb].filter((point) => point !== undefined).length;
-  if (flown.length > used)
-    findings.push(finding('note', `${flown.length - used} of ${flown.length} not used`));
   const powerFraction = Math.min(1, level.point.power / level.engine.continuousPower);
-  const polar = { dragPolar, propeller, level: { air: level.air, mass: level.point.weight, powerFraction } };
+  const polar = {
+    dragPolar,
+    propeller,
+    scatter,
+    climbScatter,
+    level: { air: level.air, mass: level.point.weight, powerFraction },
+  };
   const roll = measuredRoll(context, polar, aboard);
   return { flown: polar, groundRollFactor: roll.factor, findings: [...findings, ...roll.findings] };
 }

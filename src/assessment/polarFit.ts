@@ -1,6 +1,11 @@
 import type { Air } from '../engineering/aircraftInFlight.ts';
 import { aspectRatio, type DragPolar, withDragArea } from '../engineering/dragPolar.ts';
-import { dragOfKnownFlight, polarThroughPoint, polarThroughPoints } from '../engineering/knownFlight.ts';
+import {
+  dragOfKnownFlight,
+  type PolarScatter,
+  polarThroughPoint,
+  polarThroughPoints,
+} from '../engineering/knownFlight.ts';
 import {
   climbAnchorSpeed,
   efficiencyFromClimb,
@@ -27,9 +32,10 @@ export interface Flown {
 
 /** The measured flights the drag is taken from. */
 export interface KnownFlights {
+  /** the one whose speed is the propeller's known cruise speed */
   readonly level: Flown;
-  readonly secondLevel: Flown | undefined;
-  readonly climb: Flown | undefined;
+  readonly otherLevels: readonly Flown[];
+  readonly climbs: readonly Flown[];
   /** D/q of the options aboard in all of them [m²] */
   readonly optionsDragArea: number;
 }
@@ -38,24 +44,38 @@ export interface PolarFit {
   /** without cooling air and options */
   readonly dragPolar: DragPolar;
   readonly propeller: PropellerOnAirframe;
+  /** of a polar from three flights or more */
+  readonly scatter: PolarScatter | undefined;
+  /** standard error of the propeller's climb value, from three climbs or more */
+  readonly climbScatter: number | undefined;
   readonly converged: boolean;
-  /** why the second flight was not believed, in words; the default e stands then */
+  /** why the other flights were not believed, in words; the default e stands then */
   readonly doubt: string | undefined;
 }
 
 const plausibleSpanEfficiency = { low: 0.5, high: 0.9 } as const; // common practice, no source
-const speedTolerance = 1e-6; // m/s, of the climb speed at which k has its climb value
+const tolerance = 1e-6; // of k in the climb, and of the speed [m/s] at which it has that value
 const mostRounds = 30;
 
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** Standard error of a mean; two values are too few to tell. */
+function standardError(values: readonly number[]): number | undefined {
+  if (values.length < 3) return undefined;
+  const middle = mean(values);
+  const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+  return Math.sqrt(squares / (values.length - 1) / values.length);
+}
+
 /**
- * Polar and propeller efficiency from the known flights: C_D0 from the first level one; e from a second or, without one,
- * from a climb; with both, the climb fixes the climb value of k. The speed at which k has that value depends on the polar,
- * the drag at the other flights on k: repeated until the speed stands still.
+ * Polar and propeller efficiency from the known flights: C_D0 from one level flight; e from the others or, without any,
+ * from climbs; with both, the climbs fix the climb value of k. The speed at which k has that value depends on the polar,
+ * the drag at the other flights on k: repeated until value and speed stand still.
  */
 export function fitPolar(context: Context, known: KnownFlights): PolarFit {
   const { airframe } = context.catalogue;
   const { wingArea, maximumTakeoffWeight, oswaldEfficiency } = airframe;
-  const { level, secondLevel, climb } = known;
+  const { level, otherLevels, climbs } = known;
   const wing = aspectRatio(airframe.wingSpan, wingArea);
   const points = {
     static: airframe.propellerStatic,
@@ -89,12 +109,15 @@ export function fitPolar(context: Context, known: KnownFlights): PolarFit {
   const drag = (flown: Flown, dragArea: number) =>
     dragOfKnownFlight(flight(flown, dragArea), propeller.efficiency(flown.trueAirspeed));
 
-  const second = secondLevel ?? climb;
+  const others = otherLevels.length > 0 ? otherLevels : climbs;
   for (let round = 0; ; round++) {
     const levelExtras = extras(level);
     const levelDrag = drag(level, levelExtras);
+    const dragOf = (flown: Flown) => drag(flown, extras(flown));
     const through =
-      second && attempt(() => polarThroughPoints(levelDrag, drag(second, extras(second)), wingArea, wing));
+      others.length > 0
+        ? attempt(() => polarThroughPoints([levelDrag, ...others.map(dragOf)], wingArea, wing))
+        : undefined;
     const found = through?.value?.spanEfficiency ?? 0;
     const believed = found >= plausibleSpanEfficiency.low && found <= plausibleSpanEfficiency.high;
     const dragPolar =
@@ -102,18 +125,31 @@ export function fitPolar(context: Context, known: KnownFlights): PolarFit {
         ? through.value
         : polarThroughPoint(levelDrag, wingArea, wing, oswaldEfficiency);
     total = withDragArea(dragPolar, levelExtras, wingArea);
+    const efficiencies =
+      otherLevels.length > 0
+        ? climbs.map((climb) => efficiencyFromClimb(dragPolar, wingArea, flight(climb, extras(climb))))
+        : [];
     const next =
-      secondLevel && climb
-        ? propellerAt(
-            climb.trueAirspeed,
-            efficiencyFromClimb(dragPolar, wingArea, flight(climb, extras(climb))),
-          )
+      efficiencies.length > 0
+        ? propellerAt(mean(climbs.map(({ trueAirspeed }) => trueAirspeed)), mean(efficiencies))
         : propellerAt(climbAnchorSpeed(total, wingArea, maximumTakeoffWeight));
-    const converged = round > 0 && Math.abs(next.climbSpeed - propeller.climbSpeed) < speedTolerance;
+    const change = Math.max(
+      Math.abs(next.climbSpeed - propeller.climbSpeed),
+      Math.abs(next.efficiency(next.climbSpeed) - propeller.efficiency(propeller.climbSpeed)),
+    );
+    const converged = round > 0 && change < tolerance;
     propeller = next;
     if (converged || round >= mostRounds) {
-      const doubt = !second || believed ? undefined : (through?.refusal ?? `e would be ${found.toFixed(2)}`);
-      return { dragPolar, propeller, converged, doubt };
+      const doubt =
+        others.length === 0 || believed ? undefined : (through?.refusal ?? `e would be ${found.toFixed(2)}`);
+      return {
+        dragPolar,
+        propeller,
+        scatter: believed ? through?.value?.scatter : undefined,
+        climbScatter: standardError(efficiencies),
+        converged,
+        doubt,
+      };
     }
   }
 }

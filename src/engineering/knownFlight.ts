@@ -1,8 +1,8 @@
 /**
  * What a measured flight of the airframe tells of its drag.
  *
- * C_D0 is not guessed: it follows from one known level flight, in which drag is the propeller's thrust. A second one at
- * another speed, or a measured climb, gives e too.
+ * C_D0 is not guessed: it follows from one known level flight, in which drag is the propeller's thrust. More of them at
+ * other speeds, or measured climbs, give e too.
  */
 import { standardGravity } from '../units.ts';
 import { requireAbove, requireFinite } from './check.ts';
@@ -94,31 +94,67 @@ export function polarThroughPoint(
   return { zeroLiftDragCoefficient, aspectRatio, spanEfficiency };
 }
 
+/** How far constants found from more points than they need may be off: one standard error. */
+export interface PolarScatter {
+  /** of C_D0 [-] */
+  readonly zeroLiftDragCoefficient: number;
+  /** of e [-] */
+  readonly spanEfficiency: number;
+}
+
+export interface FittedPolar extends DragPolar {
+  /** undefined with two points: they are met exactly */
+  readonly scatter: PolarScatter | undefined;
+}
+
 /**
- * Polar through two known points: 1/(π e A) = (C_D2 − C_D1)/(C_L2² − C_L1²).
+ * Polar through known points: C_D = C_D0 + K C_L², K = 1/(π e A), by least squares of (ΔC_D/C_D)², for power and speed
+ * err by shares; through two points exactly. Standard errors from what is left over.
  *
- * A small error of either point is a large one of e when their lift coefficients are close: take one fast, one slow.
- * @param one a steady flight whose drag is known
- * @param other another, at another lift coefficient
+ * A small error of a point is a large one of e when the lift coefficients are close: take some fast, some slow.
+ * @param points steady flights whose drag is known, at least two
  * @param wingArea S, above 0 [m²]
  * @param aspectRatio A, above 0 [-]
  * @returns the polar; an e outside 0.5 to 0.9 says that the points do not belong together
- * @throws RangeError when an argument is outside its range, or no polar with C_D0 and e above 0 passes both points
- * @source parabolic polar solved for both constants
+ * @throws RangeError when an argument is outside its range, or no polar with C_D0 and e above 0 fits the points
+ * @source parabolic polar; weighted linear regression, any textbook of statistics
  */
 export function polarThroughPoints(
-  one: DragPoint,
-  other: DragPoint,
+  points: readonly DragPoint[],
   wingArea: number,
   aspectRatio: number,
-): DragPolar {
+): FittedPolar {
   requireAbove('aspectRatio', aspectRatio, 0, '');
-  const first = coefficients(one, wingArea);
-  const second = coefficients(other, wingArea);
-  const spread = second.lift ** 2 - first.lift ** 2;
-  if (spread === 0)
-    throw new RangeError(`the two points must differ in lift coefficient, got ${first.lift} twice`);
-  const factor = (second.drag - first.drag) / spread;
-  requireAbove('induced drag factor from the two points', factor, 0, '');
-  return polarThroughPoint(one, wingArea, aspectRatio, 1 / (Math.PI * factor * aspectRatio));
+  const known = points.map((point) => {
+    const { lift, drag } = coefficients(point, wingArea);
+    return { x: lift ** 2, y: drag, weight: 1 / drag ** 2 };
+  });
+  const sum = (of: (point: (typeof known)[number]) => number) =>
+    known.reduce((total, point) => total + of(point), 0);
+  const weight = sum((point) => point.weight);
+  const meanX = sum((point) => point.weight * point.x) / weight;
+  const meanY = sum((point) => point.weight * point.y) / weight;
+  const spread = sum((point) => point.weight * (point.x - meanX) ** 2);
+  if (!(spread > 0))
+    throw new RangeError(`the points must differ in lift coefficient, got ${Math.sqrt(meanX)} for all`);
+  const factor = sum((point) => point.weight * (point.x - meanX) * (point.y - meanY)) / spread;
+  requireAbove('induced drag factor from the points', factor, 0, '');
+  const zeroLiftDragCoefficient = meanY - factor * meanX;
+  requireAbove('zero-lift drag coefficient from the points', zeroLiftDragCoefficient, 0, '');
+  const spanEfficiency = 1 / (Math.PI * factor * aspectRatio);
+  const spare = known.length - 2;
+  const left =
+    sum(({ x, y, ...point }) => point.weight * (y - zeroLiftDragCoefficient - factor * x) ** 2) / spare;
+  return {
+    zeroLiftDragCoefficient,
+    aspectRatio,
+    spanEfficiency,
+    scatter:
+      spare > 0
+        ? {
+            zeroLiftDragCoefficient: Math.sqrt(left * (1 / weight + meanX ** 2 / spread)),
+            spanEfficiency: (spanEfficiency * Math.sqrt(left / spread)) / factor,
+          }
+        : undefined,
+  };
 }

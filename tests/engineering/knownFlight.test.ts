@@ -85,7 +85,7 @@ test('a polar flown level and in a climb comes back with both constants', () => 
     fc.property(polars, fc.double({ min: 0.5, max: 8, noNaN: true }), (polar, rateOfClimb) => {
       const fast = dragOfKnownFlight(flightOf(polar, 70, 0, 0.01), 0.8);
       const slow = dragOfKnownFlight(flightOf(polar, 40, rateOfClimb, 0.03), 0.8);
-      const found = polarThroughPoints(fast, slow, wingArea, polar.aspectRatio);
+      const found = polarThroughPoints([fast, slow], wingArea, polar.aspectRatio);
       expect(found.zeroLiftDragCoefficient / polar.zeroLiftDragCoefficient).toBeCloseTo(1, 8);
       expect(found.spanEfficiency / polar.spanEfficiency).toBeCloseTo(1, 8);
     }),
@@ -101,12 +101,12 @@ test('a point that claims more speed than its power can give is refused', () => 
 
 test('points that do not belong together are refused', () => {
   const fast = dragOfKnownFlight(level, 0.82);
-  expect(() => polarThroughPoints(fast, fast, wingArea, 7)).toThrow(
-    /^the two points must differ in lift coefficient/,
+  expect(() => polarThroughPoints([fast, fast], wingArea, 7)).toThrow(
+    /^the points must differ in lift coefficient/,
   );
   const slowWithLittleDrag = { ...fast, trueAirspeed: 35, drag: fast.drag / 5 };
-  expect(() => polarThroughPoints(fast, slowWithLittleDrag, wingArea, 7)).toThrow(
-    /^induced drag factor from the two points must be above 0/,
+  expect(() => polarThroughPoints([fast, slowWithLittleDrag], wingArea, 7)).toThrow(
+    /^induced drag factor from the points must be above 0/,
   );
   expect(() => dragOfKnownFlight({ ...level, trueAirspeed: 0 }, 0.8)).toThrow(
     'trueAirspeed must be above 0 m/s',
