@@ -1,8 +1,9 @@
 import type { Assessment, Comparison } from './assess.ts';
 import { breakEven } from './breakEven.ts';
 import type { ComparisonRow } from './comparisonRows.ts';
-import { type Amount, type HourlyCost, hourlyCauses } from './cost.ts';
+import type { Amount } from './cost.ts';
 import type { Shown } from './display.ts';
+import { type HourlyCost, hourlyCauses } from './hourlyCost.ts';
 
 const amountRow = (
   label: string,

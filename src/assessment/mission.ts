@@ -1,8 +1,9 @@
 import { type Condition, conditionName } from './condition.ts';
 import type { Cost } from './cost.ts';
 import type { Finding } from './finding.ts';
+import { cabinConditions } from './missionCabin.ts';
 import { type Assessed, asStated, type MissionCase } from './missionCase.ts';
-import { flightConditions, groundConditions } from './missionConditions.ts';
+import { flightConditions } from './missionConditions.ts';
 import { type Leg, missionLegs } from './missionLegs.ts';
 import { bestSeating, type MissionLoading } from './missionLoading.ts';
 import { seatingPlan } from './seating.ts';
@@ -51,7 +52,7 @@ export function answerMission(asked: MissionCase, distance: number): MissionAnsw
   const plan = seatingPlan(context.catalogue.stations, { persons, personWeight, bags });
   const legs = aircraft && missionLegs(mission, distance, aircraft, taxiFuel, mass);
   const loading = legs?.possible ? bestSeating(asked, plan.seatings, legs.out, legs.back) : undefined;
-  const conditions = [...groundConditions(asked, plan), ...flightConditions(asked, mass, legs, loading)];
+  const conditions = [...cabinConditions(asked, plan), ...flightConditions(asked, mass, legs, loading)];
   const inState = (state: Condition['state']) => conditions.filter((each) => each.state === state);
   const missed = worst(inState('missed'));
   const [unknown] = inState('not known');
@@ -78,10 +79,20 @@ function missionFindings(mission: Mission): Finding[] {
   });
   const where = conditionName(scarcest);
   const source = 'mission table; expected weight and what it may be off';
-  if (verdict === 'not known') return [finding('check', `not known: ${where}: ${scarcest.text}`, source)];
+  const held = asked.fuelHeld
+    ? [
+        finding(
+          'check',
+          'its cruise is outside the fuel points: the nearest consumption is used',
+          'fuel points table',
+        ),
+      ]
+    : [];
+  if (verdict === 'not known')
+    return [...held, finding('check', `not known: ${where}: ${scarcest.text}`, source)];
   if (verdict === 'no') {
     const unless = asStatedOnly ? '; it goes if it turns out no heavier than stated' : '';
-    return [finding('check', `refused: ${where}: ${scarcest.text}${unless}`, source)];
+    return [...held, finding('check', `refused: ${where}: ${scarcest.text}${unless}`, source)];
   }
   const short = conditions
     .filter(({ name, share }) => name === 'takeoff' && (1 - share) * takeoffReserve > 1)
@@ -95,7 +106,7 @@ function missionFindings(mission: Mission): Finding[] {
   const unseen = open.map((each) =>
     finding('check', `answered without ${conditionName(each)}: ${each.text}`, source),
   );
-  return [...short, ...unseen];
+  return [...held, ...short, ...unseen];
 }
 
 /** Conditions that a lighter aircraft does not meet any better. */

@@ -96,6 +96,7 @@ export function missionBlock(comparison: Comparison, assessments: readonly Asses
     ...comparisonLines(missionFigures, comparison, assessments),
     ['In words'],
     ...(words.length > 0 ? words : [['nothing is missing']]),
+    ['Not looked at: landing distance, obstacles beyond 50 ft, weather on the way, an engine that stops.'],
     ['What would let it go, each tried by itself'],
     ...(remedies.length > 0 ? remedies : [['nothing is refused']]),
     ['Seated'],

@@ -9,8 +9,8 @@ import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import type { ClimbSpeed } from './coolingClimbs.ts';
 import type { StreamData } from './coolingStreams.ts';
-import { hasOxygen } from './cost.ts';
 import type { Finding } from './finding.ts';
+import { cruisePower, hasOxygen } from './hourlyCost.ts';
 
 /** What is asked of one package: the mission, and the aircraft that is to fly it. */
 export interface MissionCase {
@@ -29,6 +29,8 @@ export interface MissionCase {
   readonly climb: ClimbSpeed;
   readonly groundRollFactor: number;
   readonly hasOxygen: boolean;
+  /** cruise is outside the fuel points: the nearest consumption is used */
+  readonly fuelHeld: boolean;
   /** for start, taxi and run-up [kg] */
   readonly taxiFuel: number;
   /** what keeps the package off this airframe whatever the mission */
@@ -61,6 +63,7 @@ export function missionCase(context: Context, assessed: Assessed): MissionCase {
     climb: 'best rate',
     groundRollFactor: flight?.groundRollFactor ?? 1,
     hasOxygen: hasOxygen(engine, configuration),
+    fuelHeld: curves.consumption.lean?.(cruisePower(context, curves)).extrapolated ?? false,
     taxiFuel: rich ? taxiTime * fuelMassFlow(engine.takeoffPower, rich.bsfc) : 0,
     barred: parts.flatMap(({ findings }) => findings.filter(({ gravity }) => gravity === 'stop')),
   };

@@ -21,9 +21,9 @@ const row = (
   value: (assessment) => assessment.mission && value(assessment.mission, assessment),
 });
 
-/** The answer in a word or two; `open` counts what could not be looked at. */
+/** The answer in a word or two: doubtful where only the stated weights let it go; `open` counts what was not looked at. */
 export function verdictText({ verdict, open, asStatedOnly }: Mission): string {
-  if (verdict === 'no') return asStatedOnly ? 'NO, near' : 'NO';
+  if (verdict === 'no') return asStatedOnly ? 'doubtful' : 'NO';
   if (verdict === 'not known') return 'not known';
   return open.length === 0 ? 'yes' : `yes, ${open.length} open`;
 }
@@ -50,6 +50,7 @@ export const missionRows = ({ context }: Comparison): readonly ComparisonRow[] =
 
 /** Figures of the flights, for the mission's own block. */
 export const missionFigures: readonly ComparisonRow[] = [
+  row('empty weight counted on', 'weight', ({ asked }) => asked.empty.weight),
   ...(['out', 'back'] as const).flatMap((leg, index) => [
     row(`flying, ${leg}`, 'hours', ({ legs }) => legs?.[index]?.flown.time),
     row(`fuel aboard, ${leg}`, 'fuel', ({ legs, asked }) => {

@@ -62,6 +62,20 @@ describe('what is not given is a finding and no 0', () => {
     expect(subjects(cost)).toMatch(/cost of an hour: .*without fuel in cruise/);
   });
 
+  test('a fuel that the rates do not name', () => {
+    const { cost } = assessed('Rowan', withPackage('Rowan', { fuel: 'ethanol' }));
+    expect(cost.perHour.fuel).toBeUndefined();
+    expect(subjects(cost)).toMatch(/fuel price: the rates know avgas, mogas and Jet A, not ethanol/);
+  });
+
+  test('build hours of the airframe', () => {
+    const { cost } = assessed('Rowan', {
+      ...godwit,
+      airframe: { ...godwit.airframe, buildHours: undefined },
+    });
+    expect(cost.readyToFly.complete).toBe(false);
+  });
+
   test('an interval without a price', () => {
     const { cost } = assessed('Larch', withPackage('Larch', { gearboxOverhaulPrice: undefined }));
     expect(cost.perHour.gearbox).toBeUndefined();

@@ -189,6 +189,21 @@ describe('what is not known, not asked, not looked at', () => {
     expect(answer.open.map(({ name }) => name)).toEqual(['cooling', 'cooling', 'VNE']);
   });
 
+  test('stations that say nothing of people: not known, and no seat is counted missing', () => {
+    const catalogue = { ...godwit, stations: godwit.stations.map((station) => ({ ...station, persons: 0 })) };
+    const answer = answerOf('Rowan', catalogue);
+    expect(answer.verdict).toBe('not known');
+    expect(conditionOf(answer, 'seats').state).toBe('not known');
+  });
+
+  test('cruise outside the fuel points: the nearest consumption, and a finding', () => {
+    const { findings } = assessed('Rowan', withMission({ cruiseSetting: 0.4 }));
+    expect(findings.some(({ text }) => /outside the fuel points: the nearest/.test(text))).toBe(true);
+    expect(
+      assessed('Rowan').findings.some(({ text }) => /outside the fuel points: the nearest/.test(text)),
+    ).toBe(false);
+  });
+
   test('no runway length: the takeoff is not asked, and its distance said', () => {
     const answer = answerOf('Hazel', withMission({ runway: undefined, destinationRunway: undefined }));
     const { state, text } = conditionOf(answer, 'takeoff', 'out');
@@ -348,6 +363,17 @@ describe('which way it goes', () => {
       });
     }
   });
+});
+
+test('less than a third of the runway to spare is a check beside the yes', () => {
+  const needed = /^([\d,]+) ft to 50 ft/.exec(conditionOf(answerOf('Rowan'), 'takeoff', 'out').text)?.[1];
+  const feet = Number(needed?.replace(',', ''));
+  const spare = (factor: number) =>
+    assessed('Rowan', withMission({ runway: si('height', feet * factor, 'ft') })).findings.filter(
+      ({ text }) => /less than a third to spare/.test(text),
+    );
+  expect(spare(1.36)).toEqual([]);
+  expect(spare(1.3)).toHaveLength(1);
 });
 
 test('an alternator that does not carry the load keeps it on the ground whatever the mission', () => {
