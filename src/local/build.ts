@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
@@ -5,15 +6,18 @@ import { actions } from '../appsscript/actions.ts';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { layout } from '../workbook/sheets.ts';
 import { actionText, functionText, libraryName } from './entryText.ts';
+import { shortNames } from './shortNames.ts';
+import { readTableFolder } from './tableFolder.ts';
 import { withoutHelp } from './withoutHelp.ts';
 
 const root = new URL('../../', import.meta.url);
 export const distFolder = fileURLToPath(new URL('dist/', root));
+const samplesFolder = fileURLToPath(new URL('samples/', root));
 
 /** The library as one minified global; nothing of it runs but definitions. */
 async function libraryText(): Promise<string> {
   const result = await bundle({
-    entryPoints: [fileURLToPath(new URL('src/functions/script.ts', root))],
+    entryPoints: [fileURLToPath(new URL('src/appsscript/script.ts', root))],
     bundle: true,
     format: 'iife',
     globalName: libraryName,
@@ -21,6 +25,7 @@ async function libraryText(): Promise<string> {
     minify: true,
     charset: 'utf8',
     plugins: [withoutHelp],
+    mangleProps: new RegExp(`^(?:${shortNames().join('|')})$`),
     legalComments: 'none',
     write: false,
   });
@@ -45,7 +50,9 @@ const dataFile = (data: unknown) =>
 
 /** The HTML files beside the script, by name. */
 export function dataFiles(): Readonly<Record<string, string>> {
-  return { Layout: dataFile(layout) };
+  const names = readdirSync(samplesFolder).sort();
+  const samples = names.map((name) => [name, readTableFolder(`${samplesFolder}${name}`).grids]);
+  return { Layout: dataFile(layout), Samples: dataFile(Object.fromEntries(samples)) };
 }
 
 /** Writes everything that is pushed to Apps Script, and nothing else, into dist/. */
@@ -62,6 +69,6 @@ export async function build(): Promise<string> {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const script = await build();
   console.log(
-    `dist/Code.js ${(Buffer.byteLength(script) / 1000).toFixed(1)} kB, dist/Layout.html, dist/appsscript.json`,
+    `dist/Code.js ${(Buffer.byteLength(script) / 1000).toFixed(1)} kB, ${Object.keys(dataFiles()).join('.html, ')}.html, appsscript.json`,
   );
 }

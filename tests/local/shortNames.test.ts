@@ -1,0 +1,118 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { runInContext } from 'node:vm';
+import { describe, expect, test } from 'vitest';
+import { call, formulas, tableFunctions } from '../../src/functions/library.ts';
+import { scriptText } from '../../src/local/build.ts';
+import { shortNames } from '../../src/local/shortNames.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
+import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { unitsOf } from '../../src/units.ts';
+import { examples } from '../functions/examples.ts';
+import { smallWorkbook } from '../tables/smallWorkbook.ts';
+import { bareContext } from './bareContext.ts';
+
+const root = new URL('../../', import.meta.url).pathname;
+const script = await scriptText();
+const context = bareContext({});
+runInContext(script, context, { filename: 'Code.js' });
+
+type Call = (...cells: (Cell | Grid)[]) => unknown;
+const answer = (run: () => unknown): string => {
+  try {
+    return JSON.stringify(run());
+  } catch (error) {
+    return String((error as Error).message);
+  }
+};
+/** Where two answers part, with what stands before and behind; empty where they are the same. */
+function difference(one: string, other: string): string {
+  let at = 0;
+  while (at < one.length && one[at] === other[at]) at++;
+  return one === other ? '' : `…${one.slice(at - 40, at + 80)}… is not …${other.slice(at - 40, at + 80)}…`;
+}
+const pushed = (name: string, cells: readonly (Cell | Grid)[]) =>
+  answer(() => (context[name] as Call)(...cells));
+const readable = (name: string, cells: readonly (Cell | Grid)[]) => answer(() => call(name, cells));
+
+const sample = (name: string): TableGrids => readTableFolder(join(root, 'samples', name)).grids;
+const tablesOf = (grids: TableGrids) => tableNames.map((table) => grids[table]);
+
+describe('the pushed script with short names answers like the library, byte for byte', () => {
+  test.each(tableFunctions.map(({ name }) => name))('%s', (name) => {
+    const declared = tableFunctions.find((each) => each.name === name)!;
+    const extras = declared.arguments.length - tableNames.length;
+    for (const aircraft of ['godwit', 'minimal']) {
+      const tables = tablesOf(sample(aircraft));
+      const expected = readable(name, tables);
+      expect(expected.length).toBeGreaterThan(20);
+      expect(difference(pushed(name, tables), expected)).toBe('');
+      if (extras > 0) {
+        const one = [...tables, sample(aircraft).packages?.[0]?.[2]];
+        expect(difference(pushed(name, one), readable(name, one))).toBe('');
+      }
+    }
+  });
+
+  test.each(formulas.map(({ name }) => name))('%s', (name) => {
+    for (const { cells } of examples[name]!) expect(pushed(name, cells)).toBe(readable(name, cells));
+  });
+
+  test('in every message about the tables, one cell after another empty or wrong', () => {
+    for (const table of tableNames) {
+      const { length } = smallWorkbook()[table];
+      for (let row = 0; row < Math.min(length, 5); row++) {
+        for (const wrong of ['', 'kg?', true] as const) {
+          const grids = smallWorkbook();
+          grids[table][row] = grids[table][row]!.map(() => wrong);
+          const cells = tablesOf(grids);
+          expect(difference(pushed('PACKAGE_COMPARISON', cells), readable('PACKAGE_COMPARISON', cells))).toBe(
+            '',
+          );
+        }
+      }
+    }
+  });
+});
+
+describe('names that stay', () => {
+  const names = shortNames();
+
+  function sources(folder: string): string[] {
+    return readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+      entry.isDirectory()
+        ? sources(join(folder, entry.name))
+        : entry.name.endsWith('.ts')
+          ? [readFileSync(join(folder, entry.name), 'utf8')]
+          : [],
+    );
+  }
+  const library = ['engineering', 'tables', 'assessment', 'functions', 'workbook', 'appsscript'];
+  const lines = library
+    .flatMap((folder) => sources(join(root, 'src', folder)))
+    .flatMap((text) => text.split('\n'));
+
+  test('those that are also a text, by which a member may be looked up', () => {
+    expect(names.length).toBeGreaterThan(100);
+    const quoted = new Set(
+      lines
+        .filter((line) => !/\brequire[A-Z]\w*\(/.test(line) && !/^\s*(\*|\/\/)/.test(line))
+        .flatMap((line) => [...line.matchAll(/'([A-Za-z]\w*)'/g)].map(([, text]) => text as string)),
+    );
+    const checks = new Set(
+      lines
+        .filter((line) => /\brequire[A-Z]\w*\(/.test(line))
+        .flatMap((line) => [...line.matchAll(/'([A-Za-z]\w*)'/g)].map(([, text]) => text as string)),
+    );
+    // A text on a line of its own may be the argument of a check above it
+    expect(names.filter((name) => quoted.has(name) && !checks.has(name))).toEqual([]);
+  });
+
+  test('units, the language’s and Google’s', () => {
+    for (const kind of ['mass', 'length', 'pressure', 'power', 'temperature', 'time'] as const)
+      for (const unit of unitsOf(kind)) expect(names).not.toContain(unit);
+    for (const name of ['length', 'filter', 'call', 'flatMap', 'getRange', 'setValues', 'getSheetByName'])
+      expect(names).not.toContain(name);
+  });
+});
