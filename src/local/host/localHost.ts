@@ -6,6 +6,7 @@ import { createHtmlService } from './html.ts';
 import { createLockService } from './lock.ts';
 import { createPropertiesService } from './properties.ts';
 import { writeCell } from './rangeValues.ts';
+import type { WorkbookSnapshot } from './snapshot.ts';
 import { createCharts, createSpreadsheetApp } from './spreadsheetApp.ts';
 import { createUtilities } from './utilities.ts';
 import { Workbook } from './workbook.ts';
@@ -22,13 +23,21 @@ export interface BoundScript {
   readonly files?: Readonly<Record<string, string>>;
 }
 
+interface Hosting {
+  readonly engine: Engine;
+  readonly snapshot?: WorkbookSnapshot | undefined;
+}
+
 /** A script and the workbook it is bound to. */
 export class LocalHost {
   readonly workbook: Workbook;
 
-  constructor({ engine, ...script }: BoundScript & { readonly engine: Engine }) {
-    this.workbook = new Workbook(engine);
+  /** @param snapshot a workbook as it was left; without one it is new */
+  constructor({ engine, snapshot, ...script }: BoundScript & Hosting) {
+    registerFunctions(engine, script.functions); // known before formulas are read that call them
+    this.workbook = new Workbook(engine, snapshot);
     this.loadScript(script);
+    if (snapshot) this.workbook.dispatch('EVALUATE_CELLS', {});
   }
 
   /** Binds a script to the workbook, in place of the one that was bound: another version, say. */

@@ -16,6 +16,7 @@ import type {
 } from './engine.ts';
 import { DocumentLock } from './lock.ts';
 import type { ProtectionRecord } from './protection.ts';
+import { restore, type WorkbookSnapshot } from './snapshot.ts';
 import { emptyUiRecord } from './ui.ts';
 
 /** A new sheet's size, as in Google Sheets. */
@@ -68,12 +69,17 @@ export class Workbook {
   readonly #tracked = new Set<TrackedRange>();
   #written: WrittenCell[] = [];
 
-  constructor(engine: Engine) {
+  /** @param snapshot a workbook as it was left; without one it is new, with one empty sheet */
+  constructor(engine: Engine, snapshot?: WorkbookSnapshot) {
     this.engine = engine;
     addRunPlugin(engine);
     const hooks: ModelHooks = { workbook: this };
     const sheet = { id: '0', name: 'Sheet1', colNumber: newSheetColumns, rowNumber: newSheetRows };
-    this.model = new engine.Model({ sheets: [sheet] }, { custom: { ...hooks } });
+    this.model = new engine.Model(snapshot?.model ?? { sheets: [sheet] }, { custom: { ...hooks } });
+    if (snapshot) {
+      this.#nextNumber = snapshot.nextNumber;
+      restore(this, snapshot);
+    }
   }
 
   /** A number not given before, for sheets, charts and rules. */

@@ -2,6 +2,7 @@ import type { FunctionDescriptor } from '../../../src/local/host/functionAdapter
 import { LocalHost } from '../../../src/local/host/localHost.ts';
 import { loadEngine } from '../../../src/local/host/node/loadEngine.ts';
 import { scriptRealm } from '../../../src/local/host/node/scriptRealm.ts';
+import type { WorkbookSnapshot } from '../../../src/local/host/snapshot.ts';
 
 const engine = await loadEngine();
 
@@ -10,8 +11,9 @@ export function hostWith(
   code: string,
   functions: readonly FunctionDescriptor[] = [],
   files: Readonly<Record<string, string>> = {},
+  snapshot?: WorkbookSnapshot,
 ): LocalHost {
-  return new LocalHost({ engine, evaluate: scriptRealm(code), functions, files });
+  return new LocalHost({ engine, evaluate: scriptRealm(code), functions, files, snapshot });
 }
 
 /** A descriptor with the given argument names; a name in brackets is optional. */
