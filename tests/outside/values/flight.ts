@@ -1,4 +1,8 @@
-/** Stall, drag, climb. */
+/** Stall, drag, level flight, climb, takeoff. */
+
+import { type AircraftInFlight, airAt } from '../../../src/engineering/aircraftInFlight.ts';
+import { bestRateOfClimb, ceiling } from '../../../src/engineering/climb.ts';
+import { cruiseOnFuel, cruiseOverDistance, cruiseState } from '../../../src/engineering/cruise.ts';
 import {
   aspectRatio,
   type DragPolar,
@@ -7,9 +11,18 @@ import {
   liftCoefficient,
   minimumDragSpeed,
 } from '../../../src/engineering/dragPolar.ts';
+import { polarThroughPoint, polarThroughPoints } from '../../../src/engineering/knownFlight.ts';
+import { levelFlight } from '../../../src/engineering/levelFlight.ts';
 import { stallSpeed } from '../../../src/engineering/stall.ts';
+import { rollingFriction, takeoff } from '../../../src/engineering/takeoff.ts';
 import { standardGravity } from '../../../src/units.ts';
-import { fromFunction, type Topic } from '../publishedValue.ts';
+import {
+  fourSeater,
+  fourSeaterMass,
+  textbookAirplane,
+  textbookMass,
+} from '../../engineering/exampleAircraft.ts';
+import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
 
 const cengel = 'Çengel and Cimbala, Fluid Mechanics, example 11-5 (inputs read, answers from memory)';
 const anderson = 'Anderson, Introduction to Flight, example 6.1';
@@ -34,8 +47,101 @@ function greatest(ratio: (lift: number, drag: number) => number): number {
   return best;
 }
 
+const levelSpeed = (feet: number) => {
+  const level = levelFlight(textbookAirplane, 'continuous', airAt(feet * foot), textbookMass);
+  return level.possible ? level.trueAirspeed / foot : 0;
+};
+const curve: readonly (readonly [string, number, number, () => number])[] = [
+  ['greatest level speed at sea level, ft/s', 265, 0.02, () => levelSpeed(0)],
+  ['greatest level speed at 12,000 ft, ft/s', 255, 0.02, () => levelSpeed(12_000)],
+  [
+    'greatest rate of climb at sea level, ft/min',
+    1500,
+    0.01,
+    () => (bestRateOfClimb(textbookAirplane, 'continuous', airAt(0), textbookMass).rateOfClimb * 60) / foot,
+  ],
+  [
+    'absolute ceiling, ft',
+    27_000,
+    0.02,
+    () => ceiling(textbookAirplane, 'continuous', textbookMass, 0).pressureAltitude / foot,
+  ],
+  [
+    'service ceiling, ft',
+    25_000,
+    0.02,
+    () => ceiling(textbookAirplane, 'continuous', textbookMass).pressureAltitude / foot,
+  ],
+];
+
+/** In air of 2 kg/m³ at 10 m/s q S of 10 m² is 1,000 N: C_L and drag in newtons. */
+const dragPoint = (lift: number, newtons: number) => ({
+  drag: newtons,
+  mass: (1000 * lift) / standardGravity,
+  trueAirspeed: 10,
+  density: 2,
+});
+const throughTwoPoints = () => polarThroughPoints([dragPoint(0.5, 32.5), dragPoint(1, 70)], 10, 7.957747);
+
+const surfaces = [
+  ['pavement', 0.03, 'dry concrete or asphalt, the smooth end'],
+  ['wet pavement', 0.05, 'wet concrete or asphalt'],
+  ['firm dirt', 0.04, 'firm dirt'],
+  ['short grass', 0.05, 'hard turf'],
+  ['wet grass', 0.08, 'wet grass'],
+] as const;
+
+/** 3,000 N at any speed on 1,000 kg, next to no drag: a disc of 1 km with an efficiency that grows with the speed. */
+const steadyPull: AircraftInFlight = {
+  ...textbookAirplane,
+  wingArea: 10,
+  dragPolar: { zeroLiftDragCoefficient: 1e-9, aspectRatio: 1e9, spanEfficiency: 1 },
+  fullThrottlePower: () => 1e6,
+  propellerEfficiency: (trueAirspeed) => (3000 * trueAirspeed) / 1e6,
+};
+const steadyTakeoff = () => {
+  const run = takeoff(steadyPull, {
+    air: airAt(0),
+    mass: 1000,
+    maximumLiftCoefficient: 1.6,
+    dragArea: 0,
+    rollingFriction: 0,
+    slope: 0,
+    headwind: 5,
+    groundRollFactor: 1,
+  });
+  if (!run.possible) throw new Error('3,000 N must do');
+  return run;
+};
+/** √(2 · 9,806.65 / (1.225 · 10 · 1.6)), m/s */
+const stallOfThat = 31.6335;
+
+/** The same speed and fuel flow whatever it weighs: no drag from lift. */
+const weightless: AircraftInFlight = {
+  ...textbookAirplane,
+  dragPolar: { ...textbookAirplane.dragPolar, aspectRatio: 1e12 },
+};
+const cruise = { setting: 0.75, mixture: 'lean', air: airAt(2000), headwind: 10 } as const;
+const steadyCruise = () => cruiseState(weightless, cruise, 1300)!;
+
+function liftOffOverStall(): number {
+  const air = airAt(0);
+  const run = takeoff(fourSeater, {
+    air,
+    mass: fourSeaterMass,
+    maximumLiftCoefficient: 1.6,
+    dragArea: 0,
+    rollingFriction: 0.03,
+    slope: 0,
+    headwind: 0,
+    groundRollFactor: 1,
+  });
+  const stall = stallSpeed(fourSeaterMass, fourSeater.wingArea, 1.6, air.density);
+  return run.possible ? run.liftOffSpeed / stall : 0;
+}
+
 export const flight: Topic = {
-  topic: 'stall, drag, climb',
+  topic: 'stall, drag, climb, takeoff',
   values: [
     {
       what: 'stall speed of 70 t on 150 m², C_Lmax 1.52, 1.2 kg/m³, m/s',
@@ -161,6 +267,143 @@ export const flight: Topic = {
         const feetPerMinute = fromFunction('CLIMB_RATE', [spare / 745.69987158227, mass / 0.45359237]);
         return (feetPerMinute * foot) / 60;
       },
+    },
+    ...curve.map(
+      ([what, expected, tolerance, compute]): PublishedValue => ({
+        what,
+        source: 'Anderson, Introduction to Flight, chapter 6, the same aircraft with constant efficiency',
+        status: 'from memory',
+        expected,
+        tolerance: { relative: tolerance },
+        note: 'read off curves there',
+        compute,
+      }),
+    ),
+    {
+      what: 'greatest level speed of the same at sea level, ft/s',
+      source: 'level flight: η P = ½ ρ V³ S C_D0 + 2 K W²/(ρ V S), solved by another program',
+      status: 'derived',
+      expected: 261.55,
+      tolerance: 0.05,
+      compute: () => levelSpeed(0),
+    },
+    {
+      what: 'C_D0 through C_L 0.5, C_D 0.0325 and C_L 1, C_D 0.07',
+      source: 'parabolic polar: 0.02 + 0.05 C_L²',
+      status: 'derived',
+      expected: 0.02,
+      tolerance: 1e-6,
+      compute: () => throughTwoPoints().zeroLiftDragCoefficient,
+    },
+    {
+      what: 'e of that polar, aspect ratio 7.957747',
+      source: 'parabolic polar: 0.05 = 1/(π 0.8 A)',
+      status: 'derived',
+      expected: 0.8,
+      tolerance: 1e-6,
+      compute: () => throughTwoPoints().spanEfficiency,
+    },
+    {
+      what: 'C_D0 through C_L 0.5, C_D 0.0325, e 0.8',
+      source: 'parabolic polar: 0.0325 − 0.05 × 0.25',
+      status: 'derived',
+      expected: 0.02,
+      tolerance: 1e-6,
+      compute: () => polarThroughPoint(dragPoint(0.5, 32.5), 10, 7.957747, 0.8).zeroLiftDragCoefficient,
+    },
+    ...surfaces.map(
+      ([surface, expected, called]): PublishedValue => ({
+        what: `rolling friction of ${called}`,
+        source: 'Raymer, Aircraft Design, table of ground rolling resistance',
+        status: 'from memory',
+        expected,
+        tolerance: 1e-9,
+        compute: () => rollingFriction[surface],
+      }),
+    ),
+    {
+      what: 'rolling friction of long grass',
+      source: 'Torenbeek, Synthesis of Subsonic Airplane Design, takeoff',
+      status: 'from memory',
+      expected: 0.1,
+      tolerance: 1e-9,
+      compute: () => rollingFriction['long grass'],
+    },
+    {
+      what: 'rolling friction of soft ground',
+      source: 'Torenbeek, Synthesis of Subsonic Airplane Design, takeoff: 0.10 to 0.30',
+      status: 'from memory',
+      expected: 0.2,
+      tolerance: 0.1,
+      compute: () => rollingFriction['soft ground'],
+    },
+    {
+      what: 'ground roll of 1,000 kg by 3,000 N against 5 m/s, m',
+      source: "Newton's second law: (1.1 V_S − 5)²/(2 × 3)",
+      status: 'derived',
+      expected: (1.1 * stallOfThat - 5) ** 2 / 6,
+      tolerance: 0.01,
+      compute: () => steadyTakeoff().groundRoll,
+    },
+    {
+      what: 'time of that roll, s',
+      source: "Newton's second law: (1.1 V_S − 5)/3",
+      status: 'derived',
+      expected: (1.1 * stallOfThat - 5) / 3,
+      tolerance: 0.001,
+      compute: () => steadyTakeoff().time,
+    },
+    {
+      what: 'distance through the air to 50 ft after it, m',
+      source: 'energy: (50 ft + (1.15² − 1.1²) V_S²/2g) m g/3,000 N, less the wind of 5 m/s',
+      status: 'derived',
+      expected:
+        (((15.24 + ((1.15 ** 2 - 1.1 ** 2) * stallOfThat ** 2) / (2 * 9.80665)) * 9806.65) / 3000) *
+        (1 - 5 / (stallOfThat * Math.sqrt((1.1 ** 2 + 1.15 ** 2) / 2))),
+      tolerance: 0.01,
+      note: '1.15 V_S at 50 ft is our own choice',
+      compute: () => steadyTakeoff().distanceTo50Feet - steadyTakeoff().groundRoll,
+    },
+    {
+      what: 'distance on 100 kg at a speed that weight does not change, over speed × time',
+      source: 'definition: ground speed × fuel/fuel flow',
+      status: 'derived',
+      expected: 1,
+      tolerance: 3e-5,
+      note: 'level speed is sought to 0.001 m/s',
+      compute: () => {
+        const { groundSpeed, fuelFlow } = steadyCruise();
+        return cruiseOnFuel(weightless, cruise, 1300, 100)!.distance / ((groundSpeed * 100) / fuelFlow);
+      },
+    },
+    {
+      what: 'time on that fuel, over fuel/fuel flow',
+      source: 'definition: fuel/fuel flow',
+      status: 'derived',
+      expected: 1,
+      tolerance: 3e-5,
+      compute: () => cruiseOnFuel(weightless, cruise, 1300, 100)!.time / (100 / steadyCruise().fuelFlow),
+    },
+    {
+      what: 'fuel for 500 km so, over fuel flow × time',
+      source: 'definition: fuel flow × distance/ground speed',
+      status: 'derived',
+      expected: 1,
+      tolerance: 3e-5,
+      compute: () => {
+        const { groundSpeed, fuelFlow } = steadyCruise();
+        return (
+          cruiseOverDistance(weightless, cruise, 1300, 500_000)!.fuel / ((fuelFlow * 500_000) / groundSpeed)
+        );
+      },
+    },
+    {
+      what: 'lift-off speed over stall speed',
+      source: 'Anderson, Aircraft Performance and Design, takeoff',
+      status: 'from memory',
+      expected: 1.1,
+      tolerance: 1e-6,
+      compute: liftOffOverStall,
     },
     {
       what: 'rate of climb of 2,000 lb on 50 hp to spare, ft/min',

@@ -131,7 +131,7 @@ export const fuel: Topic = {
       status: 'read',
       expected: 13.75,
       tolerance: 1e-9,
-      compute: () => fromFunction('FUEL_FLOW', [165, 0.5, 6]),
+      compute: () => fromFunction('FUEL_FLOW', [165, 0.5]),
     },
     {
       what: 'minimum fuel of 165 METO hp, lb',

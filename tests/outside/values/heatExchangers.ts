@@ -1,5 +1,6 @@
 /** Radiators, intercoolers, compressors, fins. */
 import { intercoolerHeat } from '../../../src/engineering/chargeAir.ts';
+import { conductanceRatio } from '../../../src/engineering/exchangerTemperature.ts';
 import {
   barrelFinLaw,
   type FinLaw,
@@ -9,6 +10,7 @@ import {
 } from '../../../src/engineering/fins.ts';
 import { crossFlowNtu } from '../../../src/engineering/radiator.ts';
 import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
+import { seaLevelFlight } from '../seaLevelFlight.ts';
 
 const effectiveness = (ntu: number, capacityRatio: number) =>
   fromFunction('RADIATOR_EFFECTIVENESS', [ntu, capacityRatio]);
@@ -183,6 +185,49 @@ export const heatExchangers: Topic = {
     fins('mass flow exponent of a head at 400 °F', -0.39, () => slope(headFinLaw, 400, 'flow')),
     fins('power exponent of a barrel at 300 °F', 0.38, () => slope(barrelFinLaw, 300, 'power')),
     fins('mass flow exponent of a barrel at 300 °F', -0.35, () => slope(barrelFinLaw, 300, 'flow')),
+    {
+      what: 'how a barrel of 300 °F follows the air from 60 to 100 °F',
+      source: '14 CFR 25.1043(d), twin of 23.1043(d)',
+      status: 'read',
+      expected: 0.7,
+      tolerance: 0.02,
+      note: 'the slope of the gas temperature was chosen for it',
+      compute: () => {
+        const coefficient = finCoefficient(barrelFinLaw, kelvin(300), 1e5, 1000, kelvin(60));
+        const at = (air: number) => finTemperature(barrelFinLaw, coefficient, 1e5, 1000, kelvin(air));
+        return (at(100) - at(60)) / (40 / 1.8);
+      },
+    },
+    {
+      what: 'conductance at twice the coolant flow, all resistance on its side',
+      source: 'Dittus and Boelter: 0.8 power of the flow in tubes',
+      status: 'from memory',
+      expected: 2 ** 0.8,
+      tolerance: 1e-9,
+      compute: () =>
+        conductanceRatio(
+          { kind: 'radiator', airSideShare: 0, coolantCapacityRate: 1, temperatureAt: 'radiatorInlet' },
+          { referenceAirflow: 1, referencePressureDrop: 1, pressureExponent: 1.8 },
+          { ...seaLevelFlight, engineSpeedRatio: 2 },
+          1,
+        ),
+    },
+    {
+      what: 'air temperature for which the gas temperature of heads holds, °F',
+      source: 'NACA Report 683',
+      status: 'from memory',
+      expected: 80,
+      tolerance: 1e-6,
+      compute: () => headFinLaw.gasReferenceTemperature * 1.8 - 459.67,
+    },
+    {
+      what: 'air temperature for which the gas temperature of barrels holds, °F',
+      source: 'NACA Report 683',
+      status: 'from memory',
+      expected: 80,
+      tolerance: 1e-6,
+      compute: () => barrelFinLaw.gasReferenceTemperature * 1.8 - 459.67,
+    },
     {
       what: 'effective gas temperature of heads in air of 80 °F, °F',
       source: 'NACA Report 683',

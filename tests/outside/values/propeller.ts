@@ -70,6 +70,14 @@ export const propeller: Topic = {
       compute: () => staticThrust(horsepower, 0.3048, 1.225, 1) / poundForce,
     },
     {
+      what: 'the same, lbf',
+      source: 'Froude, actuator disc at rest: (550² × 2 × 0.0023769 × π/4)^(1/3)',
+      status: 'derived',
+      expected: Math.cbrt(550 ** 2 * 2 * 0.0023769 * (Math.PI / 4)),
+      tolerance: 0.001,
+      compute: () => staticThrust(horsepower, 0.3048, 1.225, 1) / poundForce,
+    },
+    {
       what: 'the same through the custom function at 0 kt, lbf',
       source: 'Froude, actuator disc at rest: (550² × 2 × 0.0023769 × π/4)^(1/3)',
       status: 'derived',

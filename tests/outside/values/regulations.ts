@@ -3,6 +3,7 @@ import { hotDayTemperature } from '../../../src/engineering/air.ts';
 import { serviceCeilingRate } from '../../../src/engineering/climb.ts';
 import { requiredBatteryTime } from '../../../src/engineering/electrical.ts';
 import { visualReserveTime } from '../../../src/engineering/endurance.ts';
+import { minimumFuel } from '../../../src/engineering/fuelSystem.ts';
 import { ambientFactor } from '../../../src/engineering/hotDay.ts';
 import {
   gyroscopicCouple,
@@ -183,6 +184,13 @@ export const regulations: Topic = {
     ),
     rule('fuel for least weight, minutes at maximum continuous power', '14 CFR 23.25(b)', 'read', 30, () =>
       fromFunction('MINIMUM_FUEL', [60, 1]),
+    ),
+    rule(
+      'the same where the engineering is given no time, min',
+      '14 CFR 23.25(b)',
+      'read',
+      30,
+      () => minimumFuel(1, 1) / 60,
     ),
     rule(
       'reserve by day under VFR, min',

@@ -150,14 +150,37 @@ export const weightAndBalance: Topic = {
       compute: () => fromFunction('USEFUL_LOAD', [2100, 1169]),
     },
     {
-      what: 'fuel with four aboard, US gal',
+      what: 'payload with 39 gal: four of 170',
       source: `${circular}, figure 10-13`,
       status: 'read',
-      expected: 39,
+      expected: 680,
       tolerance: 1e-9,
-      note: 'as the payload left when the rest is counted into the empty weight',
-      compute: () => fromFunction('PAYLOAD_FULL_FUEL', [2100, 1169 + 17 + 4 * 170, 0]) / 6,
+      note: 'oil counted into the empty weight; fuel at the 6 lb/gal of 10-2p',
+      compute: () => fromFunction('PAYLOAD_FULL_FUEL', [2100, 1169 + 17, 39]),
     },
+    ...[
+      ['smaller aircraft', 5_000, 1.5],
+      ['larger aircraft', 50_000, 3],
+    ].map(
+      ([size, limit, between]): PublishedValue => ({
+        what: `empty weight up to which the negligible change is that of ${size}`,
+        source: `${circular}, 10-2c (change 1)`,
+        status: 'read',
+        expected: limit as number,
+        tolerance: 0.01,
+        compute: () => {
+          const small = (weight: number) =>
+            fromSi('mass', negligibleWeightChange(pounds(weight)), 'lb') < (between as number);
+          let [inside, outside] = [100, 1e6];
+          while (outside - inside > 0.001) {
+            const middle = (inside + outside) / 2;
+            if (small(middle)) inside = middle;
+            else outside = middle;
+          }
+          return inside;
+        },
+      }),
+    ),
     ...[
       [1_200, 1],
       [4_999, 1],

@@ -5,7 +5,7 @@ const guide = 'JCGM 100:2008, 5.2.2, example';
 const resistors = (correlation: number) =>
   fromFunction(
     'EXPECTED_WEIGHT',
-    [Array.from({ length: 10 }, () => [1000, 'calibrated']), [['calibrated', 0, 1e-4, correlation]]],
+    [Array.from({ length: 10 }, () => [1e6, 'calibrated']), [['calibrated', 0, 1e-4, correlation]]],
     2,
   );
 
@@ -33,19 +33,27 @@ export const weightUncertainty: Topic = {
       }),
     ),
     {
-      what: 'ten resistors of 1,000 Ω, each by 100 mΩ and all by the same standard: Ω together',
+      what: 'ten resistors of 1,000 Ω, each by 100 mΩ and all by the same standard: mΩ together',
       source: guide,
       status: 'from memory',
-      expected: 1,
-      tolerance: 1e-9,
+      expected: 1000,
+      tolerance: 1e-6,
       compute: () => resistors(1),
     },
     {
       what: 'the same, were they independent',
       source: guide,
       status: 'from memory',
-      expected: 0.32,
-      tolerance: 0.005,
+      expected: 320,
+      tolerance: 5,
+      compute: () => resistors(0),
+    },
+    {
+      what: 'the same, more exactly',
+      source: `${guide}: 100 √10`,
+      status: 'derived',
+      expected: 100 * Math.sqrt(10),
+      tolerance: 1e-6,
       compute: () => resistors(0),
     },
   ],
