@@ -17,7 +17,7 @@ export const systemFormulas: readonly Formula[] = [
         help: 'rows of weight, arm aft of the datum; negative weight = removed',
       }),
       given('firewall_arm', { help: 'firewall, aft of the datum' }),
-      defaulted('load_factor', 1, { help: 'n', atLeast: 0 }),
+      defaulted('load_factor', 1, { help: 'load factor; 1 in level flight', atLeast: 0 }),
     ],
     results: [{ label: 'moment' }],
     compute: (components, firewallArm, loadFactor) =>

@@ -11,7 +11,7 @@ import { readTableFolder } from './tableFolder.ts';
 import { withoutHelp } from './withoutHelp.ts';
 
 const root = new URL('../../', import.meta.url);
-export const distFolder = fileURLToPath(new URL('dist/', root));
+const distFolder = fileURLToPath(new URL('dist/', root));
 const samplesFolder = fileURLToPath(new URL('samples/', root));
 
 /** The library as one minified global; nothing of it runs but definitions. */
@@ -55,20 +55,23 @@ export function dataFiles(): Readonly<Record<string, string>> {
   return { Layout: dataFile(layout), Samples: dataFile(Object.fromEntries(samples)) };
 }
 
-/** Writes everything that is pushed to Apps Script, and nothing else, into dist/. */
-export async function build(): Promise<string> {
-  await rm(distFolder, { recursive: true, force: true });
-  await mkdir(distFolder, { recursive: true });
-  const script = await scriptText();
-  await writeFile(`${distFolder}Code.js`, script);
-  for (const [name, text] of Object.entries(dataFiles())) await writeFile(`${distFolder}${name}.html`, text);
-  await writeFile(`${distFolder}appsscript.json`, await readFile(new URL('appsscript.json', root)));
-  return script;
+/** Everything that is pushed to Apps Script, by file name. */
+export async function pushedFiles(): Promise<Readonly<Record<string, string>>> {
+  const pages = Object.entries(dataFiles()).map(([name, text]) => [`${name}.html`, text]);
+  return {
+    'Code.js': await scriptText(),
+    ...Object.fromEntries(pages),
+    'appsscript.json': await readFile(new URL('appsscript.json', root), 'utf8'),
+  };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const script = await build();
-  console.log(
-    `dist/Code.js ${(Buffer.byteLength(script) / 1000).toFixed(1)} kB, ${Object.keys(dataFiles()).join('.html, ')}.html, appsscript.json`,
+  const files = await pushedFiles();
+  await rm(distFolder, { recursive: true, force: true });
+  await mkdir(distFolder, { recursive: true });
+  for (const [name, text] of Object.entries(files)) await writeFile(`${distFolder}${name}`, text);
+  const sizes = Object.entries(files).map(
+    ([name, text]) => `dist/${name} ${(Buffer.byteLength(text) / 1000).toFixed(1)} kB`,
   );
+  console.log(sizes.join('\n'));
 }
