@@ -41,15 +41,16 @@ describe('Godwit: four of 180 lb, 60 lb of bags, 350 nmi from 3,000 ft on a hot 
   const comparison = compare(godwit);
   const mission = (name: string) => packageOf(comparison, name).mission;
 
-  test.each([
-    ['Rowan', 'yes', undefined],
-    ['Larch', 'no', 'cooling'],
-    ['Hazel', 'no', 'takeoff'],
-    ['Alder', 'no', 'limits'],
-  ])('%s: %s %s', (name, verdict, stops) => {
-    const answer = mission(name);
-    expect(answer?.verdict).toBe(verdict);
-    if (stops) expect(answer?.scarcest.name).toBe(stops);
+  test('Rowan goes', () => {
+    expect(mission('Rowan')?.verdict).toBe('yes');
+  });
+
+  test('the others are refused, each for a reason of its own', () => {
+    const stops = ['Larch', 'Hazel', 'Alder'].map((name) => {
+      expect(mission(name)?.verdict).toBe('no');
+      return mission(name)?.scarcest.name;
+    });
+    expect(stops).toEqual(['cooling', expect.stringMatching(/^(takeoff|CG)$/), 'limits']);
   });
 
   test('Hazel is out of balance as well, with nothing but the baggage behind the rear seats', () => {
