@@ -23,6 +23,19 @@ export interface MenuRecord {
 
 type ButtonName = 'CLOSE' | 'OK' | 'CANCEL' | 'YES' | 'NO';
 
+export interface Question {
+  readonly kind: 'alert' | 'prompt';
+  readonly title: string;
+  readonly prompt: string;
+  /** Name of the set of buttons. */
+  readonly buttons: string;
+}
+
+export interface Answer {
+  readonly button: ButtonName;
+  readonly text?: string;
+}
+
 /** What the script showed to the person, and what the person will answer. */
 export interface UiRecord {
   readonly menus: MenuRecord[];
@@ -31,7 +44,9 @@ export interface UiRecord {
   readonly sidebars: HtmlPage[];
   readonly dialogs: { readonly page: HtmlPage; readonly title: string; readonly isModal: boolean }[];
   /** Answers to the coming alerts and prompts, first come first served. An alert with OK alone needs none. */
-  readonly answers: { readonly button: ButtonName; readonly text?: string }[];
+  readonly answers: Answer[];
+  /** Somebody who is there to be asked what is not answered beforehand. */
+  person?: (question: Question) => Answer;
 }
 
 export function emptyUiRecord(): UiRecord {
@@ -43,25 +58,26 @@ const itemsOf = new WeakMap<object, MenuRecord>();
 export function createUi(workbook: Workbook): GoogleUi {
   const { ui } = workbook;
 
-  const ask = (texts: readonly (string | GoogleButtonSet)[]) => {
+  const ask = (kind: Question['kind'], texts: readonly (string | GoogleButtonSet)[]): Answer => {
     const [prompt, title, set = buttonSets.OK] = askedParts(texts);
-    ui.alerts.push({ title, prompt, buttons: String(set) });
-    const answer = ui.answers.shift();
+    const shown = { title, prompt, buttons: String(set) };
+    ui.alerts.push(shown);
+    const answer = ui.answers.shift() ?? ui.person?.({ kind, ...shown });
     if (answer) return answer;
-    if (set === buttonSets.OK) return { button: 'OK' as const };
+    if (set === buttonSets.OK) return { button: 'OK' };
     throw new Error(`no answer was prepared for '${prompt}'`);
   };
 
   return strict<GoogleUi>(workbook.calls, 'Ui', {
     Button: buttons,
     ButtonSet: buttonSets,
-    alert: (...texts: (string | GoogleButtonSet)[]): GoogleButton => buttons[ask(texts).button],
+    alert: (...texts: (string | GoogleButtonSet)[]): GoogleButton => buttons[ask('alert', texts).button],
 
     prompt(...texts: (string | GoogleButtonSet)[]): GooglePromptResponse {
-      const answer = ask(texts);
+      const answer = ask('prompt', texts);
       return strict<GooglePromptResponse>(workbook.calls, 'PromptResponse', {
         getSelectedButton: () => buttons[answer.button],
-        getResponseText: () => ('text' in answer ? (answer.text ?? '') : ''),
+        getResponseText: () => answer.text ?? '',
       });
     },
 
