@@ -106,7 +106,11 @@ export function powerplantOf(context: Context, engine: Package): Powerplant {
   const mass = (component: Component) =>
     massOf(component, firewallArm, details.get(nameKey(component.name)) ?? []);
   const items = counted.map(mass);
-  const fluids = components.filter(({ fluid }) => fluid).map(mass);
+  // A fluid in a lump of fluids is drained with it
+  const fluidLumps = new Set(components.filter(({ fluid }) => fluid).map(({ name }) => nameKey(name)));
+  const fluids = components
+    .filter(({ fluid, includedIn }) => fluid && !fluidLumps.has(nameKey(includedIn ?? '')))
+    .map(mass);
   const noComponents: Finding[] =
     components.length > 0
       ? []
