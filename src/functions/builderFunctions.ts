@@ -1,6 +1,7 @@
 import { changeRecordBlock } from '../assessment/changeRecordBlock.ts';
 import { packageNamed } from '../assessment/context.ts';
 import { faultsBlock } from '../assessment/faultsBlock.ts';
+import { testCardsBlock } from '../assessment/testCardsBlock.ts';
 import { weighingBlock } from '../assessment/weighingBlock.ts';
 import { type Build, type BuildGrids, type BuildTable, readBuild } from '../tables/build.ts';
 import type { Catalogue } from '../tables/catalogue.ts';
@@ -64,5 +65,11 @@ export const builderFunctions: readonly TableFunction[] = [
     'Basic empty weight and CG from the weighing through every change since, what is negligible, when to weigh again.',
     ['weighings', 'weighing items', 'changes', 'package'],
     changeRecordBlock,
+  ),
+  builderFunction(
+    'FLIGHT_TEST_CARDS',
+    'A card for every test on the ground and in flight: predicted with its band, limit, what to record, how to reduce it; with results, what they change.',
+    ['package', 'test results'],
+    testCardsBlock,
   ),
 ];
