@@ -1,12 +1,10 @@
-import type { TableGrids } from '../tables/catalogue.ts';
-import { readLayout } from './files.ts';
-import { layOut } from './layOut.ts';
+import { quoteActions } from './quoteActions.ts';
+import { workbookActions } from './workbookActions.ts';
 
-/** What a person can do from the menu, and what else the pushed script offers by name. */
+/** What Google, a person's menu and the panel call by name. */
 export const actions = {
-  layOutWorkbook: () => layOut(readLayout(), {}),
-  /** Ends in an underscore: out of the panel's reach. */
-  layOutTables_: (grids: TableGrids) => layOut(readLayout(), grids),
+  ...workbookActions,
+  ...quoteActions,
 } as const;
 
 export type ActionName = keyof typeof actions;

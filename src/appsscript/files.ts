@@ -1,6 +1,7 @@
 import type { Grids, Layout } from '../workbook/layout.ts';
 
-const textOf = (name: string) => HtmlService.createHtmlOutputFromFile(name).getContent();
+/** The text of a file beside the script. */
+export const textOf = (name: string) => HtmlService.createHtmlOutputFromFile(name).getContent();
 
 /** The layout, from the file beside the script: only laying out needs it, so it is no part of the script. */
 export const readLayout = (): Layout => JSON.parse(textOf('Layout')) as Layout;

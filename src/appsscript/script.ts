@@ -1,3 +1,4 @@
-/** What the pushed script needs of the library, and no more: naming it here lets the bundler leave out the rest. */
-export { call } from '../functions/library.ts';
-export { act } from './actions.ts';
+/** What Code.js holds: the formula functions, the menu, and the way to the rest, which is read on demand. */
+export { callFormula } from '../functions/formulas.ts';
+export { onInstall, onOpen } from './menu.ts';
+export { workbookLibrary } from './onDemand.ts';

@@ -5,8 +5,7 @@ import { build as bundle } from 'esbuild';
 import { actions } from '../appsscript/actions.ts';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { layout } from '../workbook/sheets.ts';
-import { actionText, functionText, libraryName } from './entryText.ts';
-import { shortNames } from './shortNames.ts';
+import { actionText, functionText, libraryName, triggers, triggerText } from './entryText.ts';
 import { readTableFolder } from './tableFolder.ts';
 import { withoutHelp } from './withoutHelp.ts';
 
@@ -14,10 +13,10 @@ const root = new URL('../../', import.meta.url);
 const distFolder = fileURLToPath(new URL('dist/', root));
 const samplesFolder = fileURLToPath(new URL('samples/', root));
 
-/** The library as one minified global; nothing of it runs but definitions. */
-async function libraryText(): Promise<string> {
+/** A part of the script as one minified global; nothing of it runs but definitions. */
+async function bundled(entry: string): Promise<string> {
   const result = await bundle({
-    entryPoints: [fileURLToPath(new URL('src/appsscript/script.ts', root))],
+    entryPoints: [fileURLToPath(new URL(`src/appsscript/${entry}.ts`, root))],
     bundle: true,
     format: 'iife',
     globalName: libraryName,
@@ -25,20 +24,21 @@ async function libraryText(): Promise<string> {
     minify: true,
     charset: 'utf8',
     plugins: [withoutHelp],
-    mangleProps: new RegExp(`^(?:${shortNames().join('|')})$`),
     legalComments: 'none',
     write: false,
   });
   return result.outputFiles[0]?.text ?? '';
 }
 
-/** The pushed script: the library, then every custom function and every action as a readable declaration. */
-export async function scriptText(): Promise<string> {
+/** Code.js: the library of the formula functions, then every custom function and action as a readable declaration. */
+export async function scriptText(inOneFile = false): Promise<string> {
   const declarations = [
     ...[...formulas, ...tableFunctions].map(functionText),
+    ...triggers.map(triggerText),
     ...Object.keys(actions).map(actionText),
   ];
-  return `${[await libraryText(), ...declarations].join('\n\n').trim()}\n`;
+  const library = await bundled(inOneFile ? 'scriptInOneFile' : 'script');
+  return `${[library, ...declarations].join('\n\n').trim()}\n`;
 }
 
 /** Data in an HTML file, which the script reads on demand; nothing in it looks like markup. */
@@ -49,24 +49,28 @@ const dataFile = (data: unknown) =>
   );
 
 /** The HTML files beside the script, by name. */
-export function dataFiles(): Readonly<Record<string, string>> {
+export async function dataFiles(inOneFile = false): Promise<Readonly<Record<string, string>>> {
   const names = readdirSync(samplesFolder).sort();
   const samples = names.map((name) => [name, readTableFolder(`${samplesFolder}${name}`).grids]);
-  return { Layout: dataFile(layout), Samples: dataFile(Object.fromEntries(samples)) };
+  return {
+    ...(inOneFile ? {} : { Library: dataFile(await bundled('library')) }),
+    Layout: dataFile(layout),
+    Samples: dataFile(Object.fromEntries(samples)),
+  };
 }
 
 /** Everything that is pushed to Apps Script, by file name. */
-export async function pushedFiles(): Promise<Readonly<Record<string, string>>> {
-  const pages = Object.entries(dataFiles()).map(([name, text]) => [`${name}.html`, text]);
+export async function pushedFiles(inOneFile = false): Promise<Readonly<Record<string, string>>> {
+  const pages = Object.entries(await dataFiles(inOneFile)).map(([name, text]) => [`${name}.html`, text]);
   return {
-    'Code.js': await scriptText(),
+    'Code.js': await scriptText(inOneFile),
     ...Object.fromEntries(pages),
     'appsscript.json': await readFile(new URL('appsscript.json', root), 'utf8'),
   };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const files = await pushedFiles();
+  const files = await pushedFiles(process.argv.includes('--one-file'));
   await rm(distFolder, { recursive: true, force: true });
   await mkdir(distFolder, { recursive: true });
   for (const [name, text] of Object.entries(files)) await writeFile(`${distFolder}${name}`, text);

@@ -39,12 +39,19 @@ export function functionText(declared: Formula | TableFunction): string {
     ' * @customfunction',
     ' */',
     `function ${declared.name}(${parameters}) {`,
-    `  return ${libraryName}.call('${declared.name}', arguments);`,
+    `  return ${isFormula(declared) ? `${libraryName}.callFormula` : `${libraryName}.workbookLibrary().callTable`}('${declared.name}', arguments);`,
     '}',
   ].join('\n');
 }
 
-/** A function of the menu, or one that the page or the local host calls by name: no custom function. */
+/** What Google calls when the workbook is opened or the add-on installed: it must be quick, so it stands in Code.js. */
+export const triggers = ['onOpen', 'onInstall'] as const;
+
+export function triggerText(name: (typeof triggers)[number]): string {
+  return `function ${name}() {\n  return ${libraryName}.${name}();\n}`;
+}
+
+/** A function that the menu, a page or the local host calls by name: no custom function. */
 export function actionText(name: string): string {
-  return `function ${name}() {\n  return ${libraryName}.act('${name}', arguments);\n}`;
+  return `function ${name}() {\n  return ${libraryName}.workbookLibrary().act('${name}', arguments);\n}`;
 }

@@ -4,26 +4,45 @@ import type { TableGrids } from '../tables/catalogue.ts';
 import type { Cell } from '../tables/cell.ts';
 import { dataFiles, scriptText } from './build.ts';
 import { zoneOf, zoneToA1 } from './host/a1.ts';
+import type { FunctionDescriptor } from './host/functionAdapter.ts';
 import { LocalHost } from './host/localHost.ts';
 import { loadEngine } from './host/node/loadEngine.ts';
 import { scriptRealm } from './host/node/scriptRealm.ts';
+import type { WorkbookSnapshot } from './host/snapshot.ts';
 import { workbookFile } from './workbookFile.ts';
 
-const descriptors = [...formulas, ...tableFunctions].map(({ name, help, arguments: own }) => ({
-  name,
-  description: help,
-  arguments: own.map((argument) => ({
-    name: argument.name,
-    description: argument.help,
-    optional: argument.optional,
-  })),
-}));
+/** Every custom function as the sheet's help shows it. */
+export const functionDescriptors: readonly FunctionDescriptor[] = [...formulas, ...tableFunctions].map(
+  ({ name, help, arguments: own }) => ({
+    name,
+    description: help,
+    arguments: own.map((argument) => ({
+      name: argument.name,
+      description: argument.help,
+      optional: argument.optional,
+    })),
+  }),
+);
 
-/** A local spreadsheet with the pushed script bound to it, still empty. */
-export async function bareLocalHost(): Promise<LocalHost> {
+let script: Promise<string> | undefined;
+let data: Promise<Readonly<Record<string, string>>> | undefined;
+
+/** The pushed script, built once, in a local spreadsheet: a new one, or one as it was left. */
+export async function localHost(
+  snapshot?: WorkbookSnapshot,
+  files?: Readonly<Record<string, string>>,
+): Promise<LocalHost> {
+  script ??= scriptText();
+  data ??= dataFiles();
   const engine = await loadEngine();
-  const evaluate = scriptRealm(await scriptText());
-  return new LocalHost({ engine, evaluate, functions: descriptors, files: dataFiles() });
+  const evaluate = scriptRealm(await script);
+  return new LocalHost({
+    engine,
+    evaluate,
+    functions: functionDescriptors,
+    files: files ?? (await data),
+    snapshot,
+  });
 }
 
 /** The workbook in a local spreadsheet, laid out and computed by the script that is pushed. */
@@ -88,7 +107,7 @@ export class LocalWorkbook {
 
 /** Lays the workbook out from nothing with the given tables. */
 export async function openLocalWorkbook(grids: TableGrids): Promise<LocalWorkbook> {
-  const host = await bareLocalHost();
+  const host = await localHost();
   host.run('layOutTables_', grids);
   return new LocalWorkbook(host);
 }

@@ -2,14 +2,14 @@
  * How long things take, as ratios within one run where a ratio can be had: machines differ.
  * Not a test: `npm run bench`.
  */
-import { createContext, Script } from 'node:vm';
+import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { Bench } from 'tinybench';
 import unitmath from 'unitmath';
 import { monotoneCubic } from '../../src/engineering/curve.ts';
 import { extremeLoading } from '../../src/engineering/loading.ts';
 import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
-import { scriptText } from '../../src/local/build.ts';
+import { dataFiles, scriptText } from '../../src/local/build.ts';
 import { loadEngine } from '../../src/local/host/node/loadEngine.ts';
 import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { openLocalWorkbook } from '../../src/local/workbook.ts';
@@ -17,6 +17,7 @@ import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { toSi } from '../../src/units.ts';
 import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from '../engineering/loadingLp.ts';
+import { bareContext, htmlService } from '../local/bareContext.ts';
 import { manyPackages } from './manyPackages.ts';
 import { plainFormulas } from './plainFormulas.ts';
 
@@ -24,9 +25,10 @@ type Call = (...tables: readonly (Cell | Grid)[]) => Cell[][];
 
 const { grids } = readTableFolder('samples/godwit');
 const code = await scriptText();
+const files = await dataFiles();
 
 function freshScript(index = 0): Record<string, Call> {
-  const context = createContext({});
+  const context = bareContext(htmlService(files));
   new Script(`${code}\n//${index}`).runInContext(context);
   return context as Record<string, Call>;
 }

@@ -9,3 +9,8 @@ export function bareContext(globals: object): Context {
   );
   return context;
 }
+
+/** The one service that the table functions use: the text of a file beside the script. */
+export const htmlService = (files: Readonly<Record<string, string>>) => ({
+  HtmlService: { createHtmlOutputFromFile: (name: string) => ({ getContent: () => files[name] }) },
+});

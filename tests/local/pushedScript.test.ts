@@ -1,21 +1,19 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { runInContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { call, formulas, tableFunctions } from '../../src/functions/library.ts';
-import { scriptText } from '../../src/local/build.ts';
-import { shortNames } from '../../src/local/shortNames.ts';
+import { dataFiles, scriptText } from '../../src/local/build.ts';
 import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
-import { unitsOf } from '../../src/units.ts';
 import { examples } from '../functions/examples.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
-import { bareContext } from './bareContext.ts';
+import { bareContext, htmlService } from './bareContext.ts';
 
 const root = new URL('../../', import.meta.url).pathname;
 const script = await scriptText();
-const context = bareContext({});
+const files = await dataFiles();
+const context = bareContext(htmlService(files));
 runInContext(script, context, { filename: 'Code.js' });
 
 type Call = (...cells: (Cell | Grid)[]) => unknown;
@@ -39,7 +37,7 @@ const readable = (name: string, cells: readonly (Cell | Grid)[]) => answer(() =>
 const sample = (name: string): TableGrids => readTableFolder(join(root, 'samples', name)).grids;
 const tablesOf = (grids: TableGrids) => tableNames.map((table) => grids[table]);
 
-describe('the pushed script with short names answers like the library, byte for byte', () => {
+describe('the pushed script answers like the library, byte for byte', () => {
   test.each(tableFunctions.map(({ name }) => name))('%s', (name) => {
     const declared = tableFunctions.find((each) => each.name === name)!;
     const extras = declared.arguments.length - tableNames.length;
@@ -76,43 +74,17 @@ describe('the pushed script with short names answers like the library, byte for 
   });
 });
 
-describe('names that stay', () => {
-  const names = shortNames();
+test('in one file, for the case that Library.html cannot be read, it answers the same without any service', async () => {
+  const alone = bareContext({});
+  runInContext(await scriptText(true), alone, { filename: 'Code.js' });
+  const tables = tablesOf(sample('godwit'));
+  const block = JSON.stringify((alone.PACKAGE_COMPARISON as Call)(...tables));
+  expect(difference(block, pushed('PACKAGE_COMPARISON', tables))).toBe('');
+});
 
-  function sources(folder: string): string[] {
-    return readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
-      entry.isDirectory()
-        ? sources(join(folder, entry.name))
-        : entry.name.endsWith('.ts')
-          ? [readFileSync(join(folder, entry.name), 'utf8')]
-          : [],
-    );
-  }
-  const library = ['engineering', 'tables', 'assessment', 'functions', 'workbook', 'appsscript'];
-  const lines = library
-    .flatMap((folder) => sources(join(root, 'src', folder)))
-    .flatMap((text) => text.split('\n'));
-
-  test('those that are also a text, by which a member may be looked up', () => {
-    expect(names.length).toBeGreaterThan(100);
-    const quoted = new Set(
-      lines
-        .filter((line) => !/\brequire[A-Z]\w*\(/.test(line) && !/^\s*(\*|\/\/)/.test(line))
-        .flatMap((line) => [...line.matchAll(/'([A-Za-z]\w*)'/g)].map(([, text]) => text as string)),
-    );
-    const checks = new Set(
-      lines
-        .filter((line) => /\brequire[A-Z]\w*\(/.test(line))
-        .flatMap((line) => [...line.matchAll(/'([A-Za-z]\w*)'/g)].map(([, text]) => text as string)),
-    );
-    // A text on a line of its own may be the argument of a check above it
-    expect(names.filter((name) => quoted.has(name) && !checks.has(name))).toEqual([]);
-  });
-
-  test('units, the language’s and Google’s', () => {
-    for (const kind of ['mass', 'length', 'pressure', 'power', 'temperature', 'time'] as const)
-      for (const unit of unitsOf(kind)) expect(names).not.toContain(unit);
-    for (const name of ['length', 'filter', 'call', 'flatMap', 'getRange', 'setValues', 'getSheetByName'])
-      expect(names).not.toContain(name);
-  });
+test('formula functions read no file', () => {
+  const withoutServices = bareContext({});
+  runInContext(script, withoutServices, { filename: 'Code.js' });
+  expect((withoutServices.AIR_DENSITY_RATIO as Call)(0)).toBeCloseTo(1, 6);
+  expect(() => (withoutServices.PACKAGE_COMPARISON as Call)()).toThrow(/HtmlService/);
 });

@@ -1,0 +1,18 @@
+import { textOf } from './files.ts';
+import type * as library from './library.ts';
+
+type Library = typeof library;
+
+let loaded: Library | undefined;
+
+/**
+ * The table functions and what the menu calls, read from Library.html when first asked for.
+ *
+ * Google loads the whole script anew for every call of every cell. A formula function needs a fifth of it, so the rest
+ * stands as text in a file beside the script: reading an HTML file is among what custom functions may do (Google's guide
+ * to custom functions, list of services; not tried on a live sheet).
+ */
+export function workbookLibrary(): Library {
+  loaded ??= new Function(`${JSON.parse(textOf('Library'))}\nreturn library_;`)() as Library;
+  return loaded;
+}
