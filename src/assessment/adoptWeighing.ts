@@ -59,16 +59,8 @@ export function adoptWeighing(
 }
 
 /** The rows as the airframe table has them, what stood there before in the notes. */
-export function adoptedRowsBlock(context: Context, rows: AdoptedRows, date: string): Cell[][] {
-  const { display, catalogue } = context;
-  const { airframe } = catalogue;
-  const shown = {
-    emptyWeight: display.text('weight', airframe.emptyWeight),
-    emptyArm: display.text('arm', airframe.emptyArm),
-  } as Partial<Record<string, string>>;
-  const before = (key: keyof typeof airframeTable.fields) => {
-    const value = airframe[key];
-    return shown[key] ?? (typeof value === 'boolean' ? String(value).toUpperCase() : (value ?? 'empty'));
-  };
-  return writeAttributes(airframeTable, rows, (key) => `before ${date}: ${before(key)}`, tableUnits(display));
-}
+export const adoptedRowsBlock = (
+  { display, catalogue }: Context,
+  rows: AdoptedRows,
+  date: string,
+): Cell[][] => writeAttributes(airframeTable, rows, catalogue.airframe, date, tableUnits(display));

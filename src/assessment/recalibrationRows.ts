@@ -132,15 +132,15 @@ function adoptedRows(context: Context, { adopted, before }: Recalibration): Cell
     table: Table<F>,
     records: readonly Written<F>[] | undefined,
   ): Cell[][] => (records ? [[title], ...writeRows(table, records, units)] : []);
-  const was = (record: object) => (key: string) =>
-    `before: ${to(4, (record as Record<string, number>)[key]) ?? 'empty'}`;
   const attributes = <F extends Fields>(
     title: string,
     table: Table<F>,
     values: Written<F>,
-    record: object,
+    was: Written<F>,
   ): Cell[][] =>
-    Object.keys(values).length > 0 ? [[title], ...writeAttributes(table, values, was(record), units)] : [];
+    Object.keys(values).length > 0
+      ? [[title], ...writeAttributes(table, values, was, 'the tests', units)]
+      : [];
   return [
     ...rows('Known points table, in place of all its rows', knownPointsTable, adopted.knownPoints),
     ...rows(`Fuel points table, in place of the rows of ${name}`, fuelPointsTable, adopted.fuelPoints),

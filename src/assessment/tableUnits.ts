@@ -1,9 +1,10 @@
+import type { FieldUnit } from '../tables/field.ts';
 import type { UnitOf } from '../tables/writeTable.ts';
 import type { Display } from './display.ts';
 
 /** Units for rows that go back into tables: those the workbook shows its results in. */
 export function tableUnits(display: Display): UnitOf {
-  const chosen: Partial<Record<Parameters<UnitOf>[0], string>> = {
+  const chosen: Partial<Record<FieldUnit, string>> = {
     mass: display.unit('weight'),
     length: display.unit('arm'),
     volume: display.unit('fuel'),
@@ -14,5 +15,8 @@ export function tableUnits(display: Display): UnitOf {
     climb: display.unit('climb'),
     bsfc: display.unit('bsfc'),
   };
-  return (kind, customaryUnit) => chosen[kind] ?? customaryUnit;
+  return ({ unit, label, customaryUnit }) => {
+    if (unit === 'temperature' && !/OAT/.test(label)) return display.unit('engineTemperature');
+    return (unit && chosen[unit]) ?? customaryUnit;
+  };
 }

@@ -1,4 +1,5 @@
 import type { Cell, Grid } from '../tables/cell.ts';
+import { builderFunctions } from './builderFunctions.ts';
 import { comparisonFunctions } from './comparisonFunctions.ts';
 import { costFunctions } from './costFunctions.ts';
 import { flightFunctions } from './flightFunctions.ts';
@@ -20,6 +21,7 @@ export const tableFunctions: readonly TableFunction[] = [
   ...costFunctions,
   ...missionFunctions,
   ...quoteFunctions,
+  ...builderFunctions,
 ];
 
 /** Calls a table function. */

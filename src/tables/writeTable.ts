@@ -4,17 +4,17 @@ import type { Cell } from './cell.ts';
 import type { Field, Fields, ValuesOf } from './field.ts';
 import type { Table } from './table.ts';
 
-/** The unit a field of that kind is written in. */
-export type UnitOf = (kind: QuantityKind, customaryUnit: string) => string;
+/** The unit a field is written in. */
+export type UnitOf = (field: Field<unknown>) => string;
 
-/** Some of a record's values. */
-export type Written<F extends Fields> = Partial<ValuesOf<F>>;
+/** Some of a record's values; those that nobody gave stay empty. */
+export type Written<F extends Fields> = Partial<ValuesOf<F>> & { readonly defaulted?: readonly string[] };
 
-const writtenDigits = 8;
+const writtenDigits = 6;
 
 /** Money is not written: its unit is another matter. */
-const unitOfField = ({ unit, customaryUnit }: Field<unknown>, unitOf: UnitOf) =>
-  unit === undefined || unit.startsWith('currency') ? '' : unitOf(unit as QuantityKind, customaryUnit);
+const unitOfField = (field: Field<unknown>, unitOf: UnitOf) =>
+  field.unit === undefined || field.unit.startsWith('currency') ? '' : unitOf(field);
 
 function cellOf(field: Field<unknown>, value: unknown, unitOf: UnitOf): Cell {
   if (value === undefined) return null;
@@ -31,32 +31,42 @@ export function writeRows<F extends Fields>(
   records: readonly Written<F>[],
   unitOf: UnitOf,
 ): Cell[][] {
+  const given = (record: Written<F>, key: string) =>
+    record.defaulted?.includes(key) ? undefined : record[key];
   const filled = Object.entries(table.fields).filter(([key]) =>
-    records.some((record) => record[key] !== undefined),
+    records.some((record) => given(record, key) !== undefined),
   );
   return [
     filled.map(([, { label }]) => label),
     filled.map(([, field]) => unitOfField(field, unitOf)),
-    ...records.map((record) => filled.map(([key, field]) => cellOf(field, record[key], unitOf))),
+    ...records.map((record) => filled.map(([key, field]) => cellOf(field, given(record, key), unitOf))),
   ];
 }
 
-/** Attributes under attribute, value, unit, note. */
+const textOf = (cell: Cell) =>
+  cell === null ? 'empty' : typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell);
+
+/** Attributes under attribute, value, unit, note; what stood there before is kept in the note. */
 export function writeAttributes<F extends Fields>(
   table: Table<F>,
   values: Written<F>,
-  noteOf: (key: keyof F & string) => string,
+  before: Written<F>,
+  when: string,
   unitOf: UnitOf,
 ): Cell[][] {
   return [
     ['attribute', 'value', 'unit', 'note'],
     ...Object.entries(table.fields)
       .filter(([key]) => values[key] !== undefined)
-      .map(([key, field]) => [
-        field.label,
-        cellOf(field, values[key], unitOf),
-        unitOfField(field, unitOf),
-        noteOf(key),
-      ]),
+      .map(([key, field]): Cell[] => {
+        const unit = unitOfField(field, unitOf);
+        const was = textOf(cellOf(field, before[key], unitOf));
+        return [
+          field.label,
+          cellOf(field, values[key], unitOf),
+          unit,
+          `before ${when}: ${was} ${unit}`.trimEnd(),
+        ];
+      }),
   ];
 }
