@@ -6,6 +6,7 @@ import { actions } from '../appsscript/actions.ts';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { layout } from '../workbook/sheets.ts';
 import { actionText, functionText, libraryName, triggers, triggerText } from './entryText.ts';
+import { pageFiles } from './pages.ts';
 import { readTableFolder } from './tableFolder.ts';
 import { withoutHelp } from './withoutHelp.ts';
 
@@ -56,6 +57,7 @@ export async function dataFiles(inOneFile = false): Promise<Readonly<Record<stri
     ...(inOneFile ? {} : { Library: dataFile(await bundled('library')) }),
     Layout: dataFile(layout),
     Samples: dataFile(Object.fromEntries(samples)),
+    ...pageFiles(),
   };
 }
 

@@ -2,7 +2,7 @@ import { sizeOf, zoneOf, zoneToA1 } from './a1.ts';
 import type { GoogleRange } from './google.ts';
 import { protect } from './protection.ts';
 import { createRange, type RangeContext } from './range.ts';
-import { createSheet } from './sheet.ts';
+import { activateSheet, createSheet } from './sheet.ts';
 
 /** Where a range is, ranges beside it, merging and protecting. */
 export function rangeGeometry(context: RangeContext): Partial<GoogleRange> {
@@ -20,6 +20,12 @@ export function rangeGeometry(context: RangeContext): Partial<GoogleRange> {
     getLastColumn: () => right + 1,
     getNumRows: () => rows,
     getNumColumns: () => columns,
+
+    activate() {
+      activateSheet(workbook, sheetId);
+      workbook.model.selection.selectZone({ cell: { col: left, row: top }, zone });
+      return context.range();
+    },
 
     getCell(row: number, column: number) {
       return createRange(workbook, sheetId, zoneOf({ col: left + column - 1, row: top + row - 1 }));

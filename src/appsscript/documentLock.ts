@@ -1,0 +1,27 @@
+const patience = 5000; // ms that a person waits for another's work to end
+
+const busy =
+  'Someone else is issuing a quote or laying out this workbook just now. Nothing was done: try again in a moment.';
+
+/**
+ * Does something that two people must not do at once in one workbook.
+ * @throws Error when another run holds the document's lock
+ */
+export function withDocumentLock<T>(work: () => T): T {
+  const lock = LockService.getDocumentLock() as GoogleAppsScript.Lock.Lock | null; // null outside a document
+  if (!lock?.tryLock(patience)) throw new Error(busy);
+  try {
+    const result = work();
+    SpreadsheetApp.flush(); // what was written is there before another run gets the lock
+    return result;
+  } finally {
+    release(lock);
+  }
+}
+
+/** A lock that can't be given back is given back when the run ends; the work is done either way. */
+function release(lock: GoogleAppsScript.Lock.Lock): void {
+  try {
+    lock.releaseLock();
+  } catch {}
+}

@@ -1,0 +1,120 @@
+import type { PrintedQuote } from '../appsscript/printQuote.ts';
+import { keyText } from '../assessment/issuedQuote.ts';
+import type { QuoteCell, QuoteSection } from '../assessment/quoteSection.ts';
+import { byId, html } from './element.ts';
+import { loadingFigure } from './loadingDrawing.ts';
+
+const pictureAfter = 'Loadings, from takeoff to zero fuel';
+
+function cell(content: QuoteCell): HTMLElement {
+  return typeof content === 'string'
+    ? html('td', {}, content)
+    : html('td', { class: 'number' }, content.text);
+}
+
+/** A column is a column of numbers where any of its cells is one. */
+function heads({ columns, rows }: QuoteSection): HTMLElement[] {
+  return columns.map((column, index) => {
+    const isNumber = rows.some(({ cells }) => typeof cells[index] === 'object');
+    return html('th', { scope: 'col', class: isNumber ? 'number' : undefined }, column);
+  });
+}
+
+function sectionElement(section: QuoteSection): HTMLElement {
+  const { title, columns, rows, notes } = section;
+  const hasHeads = columns.some((column) => column !== '');
+  const table = html(
+    'table',
+    {},
+    ...(hasHeads ? [html('thead', {}, html('tr', {}, ...heads(section)))] : []),
+    html(
+      'tbody',
+      {},
+      ...rows.map(({ cells, isTotal }) =>
+        html('tr', { class: isTotal === true ? 'total' : undefined }, ...cells.map(cell)),
+      ),
+    ),
+  );
+  const isLong = rows.length > 12;
+  return html(
+    'section',
+    { class: isLong ? 'long' : undefined },
+    html('h2', {}, title),
+    table,
+    ...notes.map((note) => html('p', { class: 'note' }, note)),
+  );
+}
+
+function lines(title: string, content: readonly string[]): HTMLElement {
+  return html(
+    'div',
+    { class: 'party' },
+    html('h2', {}, title),
+    ...(content.length > 0 ? content : ['not given']).map((line) => html('div', {}, line)),
+  );
+}
+
+function head({ quote, date, validUntil, ...key }: PrintedQuote): HTMLElement {
+  return html(
+    'header',
+    {},
+    html('div', { class: 'dealer' }, ...quote.dealer.map((line) => html('div', {}, line))),
+    html(
+      'div',
+      { class: 'issue' },
+      html('h1', {}, `Quote ${keyText(key)}`),
+      html('div', {}, `Date of issue ${date}`),
+      html('div', {}, `Valid until ${validUntil}`),
+      ...(key.revision === 'A' ? [] : [html('div', {}, 'Replaces the revisions before it')]),
+    ),
+  );
+}
+
+function keyFigures({ quote }: PrintedQuote): HTMLElement {
+  return html(
+    'dl',
+    { class: 'figures' },
+    ...quote.keyFigures.map(({ label, value, unit }) =>
+      html(
+        'div',
+        {},
+        html('dt', {}, label),
+        html('dd', {}, `${typeof value === 'string' ? value : value.text} ${unit}`),
+      ),
+    ),
+  );
+}
+
+/** Shows the quote that the script has put into the page. */
+function show(): void {
+  const issued = JSON.parse(byId('quote-data').textContent ?? '') as PrintedQuote;
+  const { quote, digest } = issued;
+  const name = keyText(issued);
+  document.title = `Quote ${name}`;
+  // Name beside the page numbers, in the margin: CSS knows no other way to put it there; digits and capitals only
+  byId('page-name').textContent = `@page { @bottom-left { content: "Quote ${name}"; } }`;
+  byId('quote').append(
+    head(issued),
+    html(
+      'div',
+      { class: 'parties' },
+      lines('For', quote.customer),
+      lines('Prepared by', quote.preparedBy === '' ? [] : [quote.preparedBy]),
+    ),
+    html('h2', { class: 'subject' }, `${quote.airframe} with ${quote.packageName}`),
+    keyFigures(issued),
+    ...quote.sections.flatMap((section) =>
+      section.title === pictureAfter
+        ? [sectionElement(section), loadingFigure(quote.picture)]
+        : [sectionElement(section)],
+    ),
+    html(
+      'footer',
+      {},
+      `Inputs of this quote, SHA-256: ${digest}. Software version ${quote.softwareVersion}. The copy and the inputs are kept in the seller’s workbook.`,
+    ),
+  );
+  byId('print').addEventListener('click', () => window.print());
+}
+
+show();
