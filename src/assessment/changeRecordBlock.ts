@@ -42,7 +42,8 @@ function countedAlready({ equipment }: Catalogue, entries: readonly ChangeEntry[
 export function changeRecordBlock(catalogue: Catalogue, build: Build, engine: Package): Cell[][] {
   const context = contextOf(catalogue);
   const { aircraft } = weighingCheck(context, engine, build);
-  if (aircraft === undefined) return [['No weighing to begin from: enter one in the weighings table.']];
+  if (aircraft === undefined)
+    return [['Changes'], ['No weighing to begin from: enter one in the weighings table.']];
   const { entries, weighedIn, now, weighAgain } = changeRecord(context, aircraft, build);
   const { display } = context;
   const { cell, point, unit } = display;

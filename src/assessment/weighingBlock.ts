@@ -120,7 +120,7 @@ export function weighingBlock(catalogue: Catalogue, build: Build, engine: Packag
   const check = weighingCheck(context, engine, build);
   const { weighings, aircraft, findings } = check;
   if (weighings.length === 0)
-    return [['No weighing yet: enter scales, tares and arms in the weighings table.']];
+    return [['Weighing'], ['None yet: enter scales, tares and arms in the weighings table.']];
   const paper = weighings.flatMap((weighing) => weighingRows(context, weighing));
   if (aircraft === undefined) return [...paper, ...findingsBlock(findings, display)];
   const found = reconcile(basis, engine, aircraft);

@@ -29,7 +29,7 @@ function packageOf(catalogue: Catalogue, cell: Cell): Package {
   return name === undefined ? (catalogue.packages[0] as Package) : packageNamed(catalogue, name);
 }
 
-/** A table function on the builder's tables; an argument that is no table is the package. */
+/** A table function on the builder's tables and, last, the package: a sheet leaves it out. */
 function builderFunction(
   name: string,
   help: string,
@@ -57,7 +57,7 @@ export const builderFunctions: readonly TableFunction[] = [
   builderFunction(
     'WEIGHING_CHECK',
     'The weighed aircraft: basic empty weight and CG, against prediction and quote, what explains the difference, what it changes.',
-    ['weighings', 'weighing items', 'package', 'changes', 'as quoted'],
+    ['weighings', 'weighing items', 'changes', 'as quoted', 'package'],
     weighingBlock,
   ),
   builderFunction(
@@ -69,7 +69,7 @@ export const builderFunctions: readonly TableFunction[] = [
   builderFunction(
     'FLIGHT_TEST_CARDS',
     'A card for every test on the ground and in flight: predicted with its band, limit, what to record, how to reduce it; with results, what they change.',
-    ['package', 'test results'],
+    ['test results', 'package'],
     testCardsBlock,
   ),
 ];
