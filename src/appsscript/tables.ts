@@ -1,4 +1,4 @@
-import type { Grid } from '../tables/cell.ts';
+import type { Cell, Grid } from '../tables/cell.ts';
 import type { Grids, Layout, TableLayout } from '../workbook/layout.ts';
 import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
 import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tableSource.ts';
@@ -67,6 +67,16 @@ const whyKept = (table: TableLayout, isFound: boolean) =>
     ? `the ${table.table} table before it was replaced`
     : `the ${table.table} table: its header was not found`;
 
+/** True where a table holds these cells already; a tick box that nobody ticked is as good as empty. */
+function isSame(present: Grid, cells: Grid): boolean {
+  const held = (cell: Cell) => (cell === false || cell === undefined || cell === '' ? null : cell);
+  const sizes = [present, cells].map((grid) => `${grid.length} ${grid[0]?.length}`);
+  return (
+    sizes[0] === sizes[1] &&
+    present.every((line, r) => line.every((cell, c) => held(cell) === held(cells[r]?.[c])))
+  );
+}
+
 /** The first column of a sheet with nothing at or right of it, one column apart from what stands there. */
 function freeColumn({ values }: View): number {
   const width = Math.max(
@@ -103,6 +113,7 @@ export function placeTables(
     const cells = tableCells(table, fieldsOf(table, names), given[table.table], currency);
     const size = { rows: cells.length, columns: cells[0]?.length ?? 1 };
     const before = namedPlace(table);
+    if (before && isSame(gridOf(before), cells)) return;
     if (before && holdsInputs(table, gridOf(before)))
       kept.push(keep(book, before, whyKept(table, located.has(table.table))));
     else if (before) empty(before);

@@ -1,3 +1,4 @@
+import { softwareVersion } from '../assessment/version.ts';
 import { tableFunctions } from '../functions/library.ts';
 import type { FieldUnit } from '../tables/field.ts';
 import { unitsOf } from '../units.ts';
@@ -118,7 +119,7 @@ const data: readonly SheetLayout[] = [
 
 const first = page('everybody', 'Start', 'Which engine package for this airframe?', {
   reading: 'A workbook for buyers, sellers and builders.',
-  lines: startLines([...answers, ...data], `Layout ${version}`),
+  lines: startLines([...answers, ...data], `Software ${softwareVersion}, layout ${version}`),
   widths: [170, 760],
 });
 

@@ -1,0 +1,93 @@
+import { type Cell, nameKey } from '../tables/cell.ts';
+import { faultText } from '../tables/faults.ts';
+import type { Grids, Layout } from '../workbook/layout.ts';
+import { type DataCheck, dataCheck } from './dataCheck.ts';
+import { withDocumentLock } from './documentLock.ts';
+import { readLayout, readSamples } from './files.ts';
+import type { KeptItem } from './kept.ts';
+import { layOut } from './layOut.ts';
+
+const alert = (title: string, text: string) => {
+  const ui = SpreadsheetApp.getUi();
+  ui.alert(title, text, ui.ButtonSet.OK);
+};
+
+const listed = 12; // lines of a list that a person reads in a dialog
+
+function list(lines: readonly string[]): string {
+  const rest = lines.length - listed;
+  return [...lines.slice(0, listed), ...(rest > 0 ? [`and ${rest} more`] : [])].join('\n');
+}
+
+/** Lays out while nobody else does, and says what could not stay in its place. */
+function layOutAndReport(layout: Layout, given: Grids): KeptItem[] {
+  const kept = withDocumentLock(() => layOut(layout, given));
+  SpreadsheetApp.getActiveSpreadsheet().toast('The workbook is ready.', 'Laid out');
+  if (kept.length > 0) {
+    alert('Kept', list(kept.map(({ from, why }) => `${from}: ${why}. It is on the sheet "Kept".`)));
+  }
+  return kept;
+}
+
+/** New contents for every table: those not given become empty. */
+function replaceTables(given: Grids, question: string): KeptItem[] {
+  const layout = readLayout();
+  const ui = SpreadsheetApp.getUi();
+  if (ui.alert('Replace all tables', question, ui.ButtonSet.OK_CANCEL) !== ui.Button.OK) return [];
+  const tables = layout.sheets.flatMap((sheet) => sheet.tables);
+  const nothing: readonly Cell[][] = [];
+  return layOutAndReport(
+    layout,
+    Object.fromEntries(tables.map(({ table }) => [table, given[table] ?? nothing])),
+  );
+}
+
+const keepsInputs = 'What the tables hold now is kept on the sheet "Kept".';
+
+function loadSample(): KeptItem[] {
+  const samples = readSamples();
+  const names = Object.keys(samples);
+  const ui = SpreadsheetApp.getUi();
+  const prompt = `Which invented aircraft? Type ${names.join(', ')}.`;
+  const answer = ui.prompt('Load a sample', prompt, ui.ButtonSet.OK_CANCEL);
+  if (answer.getSelectedButton() !== ui.Button.OK) return [];
+  const name = names.find((each) => nameKey(each) === nameKey(answer.getResponseText()));
+  if (name === undefined) {
+    alert(
+      'Load a sample',
+      `There is no sample "${answer.getResponseText()}". There are ${names.join(', ')}.`,
+    );
+    return [];
+  }
+  return replaceTables(
+    samples[name] as Grids,
+    `The tables will hold the invented aircraft ${name}. ${keepsInputs}`,
+  );
+}
+
+const startBlank = () => replaceTables({}, `The tables will be empty. ${keepsInputs}`);
+
+/** Says what is wrong in the tables, and goes to the first of it. */
+function checkData(): DataCheck {
+  const check = dataCheck(readLayout());
+  const { faults, unread } = check;
+  const notes = [...unread, ...check.remarks.map(({ table, text }) => `${table}: ${text}`)];
+  const what = faults.length === 1 ? '1 fault' : `${faults.length} faults`;
+  const parts = [
+    faults.length > 0
+      ? list(faults.map(faultText))
+      : 'The tables can be read; see Findings for what they lead to.',
+    ...(notes.length > 0 ? [`To know:\n${list(notes)}`] : []),
+  ];
+  alert(faults.length > 0 ? `Check data: ${what}` : 'Check data: no faults', parts.join('\n\n'));
+  return check;
+}
+
+/** What the menu offers for the workbook, and what the local host calls; the panel reaches no name that ends in `_`. */
+export const workbookActions = {
+  layOutFromMenu: () => layOutAndReport(readLayout(), {}),
+  layOutTables_: (grids: Grids) => layOut(readLayout(), grids),
+  loadSample,
+  startBlank,
+  checkData,
+} as const;
