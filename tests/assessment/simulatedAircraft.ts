@@ -14,6 +14,7 @@ import type { Catalogue } from '../../src/tables/catalogue.ts';
 import { nameKey } from '../../src/tables/cell.ts';
 import type { Package } from '../../src/tables/packages.ts';
 import type { TestName, TestResult } from '../../src/tables/testResults.ts';
+import { normalNumbers } from '../engineering/randomNumbers.ts';
 
 /** Errors of measurement: one standard deviation, of a normal distribution. */
 export interface Noise {
@@ -25,21 +26,6 @@ export interface Noise {
 }
 
 export const noNoise: Noise = { airspeed: 0, power: 0, climbRate: 0 };
-
-/** Reproducible, uniform in 0 to 1. @source mulberry32, public domain */
-export function randomNumbers(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-/** @source Box and Muller (1958) */
-const normal = (uniform: () => number) =>
-  Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
 
 export class SimulatedAircraft {
   readonly context: Context;
@@ -66,8 +52,7 @@ export class SimulatedAircraft {
     this.flown = flown;
     this.base = packageInFlight(this.context, flown, this.engine, this.curves, equipment);
     this.aircraft = this.base.aircraft;
-    const uniform = randomNumbers(seed);
-    this.error = () => normal(uniform);
+    this.error = normalNumbers(seed);
   }
 
   private result(test: TestName, values: Partial<TestResult>): TestResult {

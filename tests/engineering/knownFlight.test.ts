@@ -8,6 +8,7 @@ import {
   polarThroughPoints,
 } from '../../src/engineering/knownFlight.ts';
 import { inducedVelocity } from '../../src/engineering/propeller.ts';
+import { normalNumbers } from './randomNumbers.ts';
 
 const wingArea = 14;
 const level: KnownFlight = {
@@ -111,4 +112,68 @@ test('points that do not belong together are refused', () => {
   expect(() => dragOfKnownFlight({ ...level, trueAirspeed: 0 }, 0.8)).toThrow(
     'trueAirspeed must be above 0 m/s',
   );
+});
+
+describe('more points than constants', () => {
+  const speeds = [36, 42, 48, 55, 63, 70];
+  const truth = { zeroLiftDragCoefficient: 0.024, aspectRatio: 7.5, spanEfficiency: 0.74 };
+  const mass = 1050;
+  const density = 1.0;
+  const pointAt = (trueAirspeed: number, error = 0) => ({
+    drag: drag(truth, wingArea, mass, trueAirspeed, density) * (1 + error),
+    mass,
+    trueAirspeed,
+    density,
+  });
+
+  test('exact points give the polar and no scatter; two have none to show', () => {
+    const found = polarThroughPoints(
+      speeds.map((speed) => pointAt(speed)),
+      wingArea,
+      truth.aspectRatio,
+    );
+    expect(found.zeroLiftDragCoefficient).toBeCloseTo(0.024, 12);
+    expect(found.spanEfficiency).toBeCloseTo(0.74, 10);
+    expect(found.scatter?.zeroLiftDragCoefficient).toBeLessThan(1e-9);
+    expect(polarThroughPoints([pointAt(40), pointAt(70)], wingArea, 7.5).scatter).toBeUndefined();
+  });
+
+  test('with errors, no polar nearby leaves less of the relative residuals', () => {
+    const errors = [0.02, -0.01, 0.015, -0.02, 0.01, -0.005];
+    const points = speeds.map((speed, index) => pointAt(speed, errors[index]));
+    const found = polarThroughPoints(points, wingArea, truth.aspectRatio);
+    const left = (zeroLift: number, span: number) =>
+      points.reduce((sum, point) => {
+        const polar = { ...truth, zeroLiftDragCoefficient: zeroLift, spanEfficiency: span };
+        return sum + (1 - drag(polar, wingArea, mass, point.trueAirspeed, density) / point.drag) ** 2;
+      }, 0);
+    const least = left(found.zeroLiftDragCoefficient, found.spanEfficiency);
+    for (const step of [-1e-4, 1e-4]) {
+      expect(left(found.zeroLiftDragCoefficient + step, found.spanEfficiency)).toBeGreaterThan(least);
+      expect(left(found.zeroLiftDragCoefficient, found.spanEfficiency + 100 * step)).toBeGreaterThan(least);
+    }
+  });
+
+  test('the standard errors are those that repeated tests show', () => {
+    const gaussian = normalNumbers(3);
+    const found = Array.from({ length: 400 }, () =>
+      polarThroughPoints(
+        speeds.map((speed) => pointAt(speed, 0.01 * gaussian())),
+        wingArea,
+        truth.aspectRatio,
+      ),
+    );
+    const spread = (values: readonly number[]) => {
+      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+    };
+    const rms = (values: readonly number[]) =>
+      Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0) / values.length);
+    const reported = (of: 'zeroLiftDragCoefficient' | 'spanEfficiency') =>
+      rms(found.map(({ scatter }) => scatter?.[of] ?? Number.NaN));
+    for (const constant of ['zeroLiftDragCoefficient', 'spanEfficiency'] as const) {
+      const ratio = reported(constant) / spread(found.map((polar) => polar[constant]));
+      expect(Math.abs(ratio - 1)).toBeLessThan(0.12); // 400 repetitions know a spread to 3.5 %
+    }
+  });
 });

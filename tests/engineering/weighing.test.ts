@@ -19,6 +19,24 @@ describe('published', () => {
     expect(Math.abs(centreOfGravity(asWeighed) - 32.8)).toBeLessThanOrEqual(0.05);
   });
 
+  test('FAA-H-8083-30, figure 4-20 (read as reproduced, answer too): chocks, full tanks at 5.9 lb/gal, 1,331.5 lb, 66,698 lb·in, +50.1 in', () => {
+    const { asWeighed, basicEmpty } = weigh(
+      [point(650, 70, 5), point(640, 70, 5), point(225, -30, 2.5)],
+      [{ weight: 30 * 5.9, arm: 95 }],
+      [{ weight: 6, arm: 98 }],
+    );
+    expect(asWeighed.weight).toBe(1502.5);
+    expect(basicEmpty.weight).toBeCloseTo(1331.5, 9);
+    expect(basicEmpty.moment).toBeCloseTo(66_698, 6);
+    expect(Math.abs(centreOfGravity(basicEmpty) - 50.1)).toBeLessThanOrEqual(0.05);
+  });
+
+  test('FAA-H-8083-1B, tailwheel (from memory): 67 lb on a tail 222 in behind the mains, 1,218 lb; datum 7.5 ahead 19.7, 80 behind −67.8', () => {
+    const cg = (mains: number) => asWeighedCg([point(67, mains + 222), point(1151, mains)]);
+    expect(Math.abs(cg(7.5) - 19.7)).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(cg(-80) + 67.8)).toBeLessThanOrEqual(0.05);
+  });
+
   test('the same aircraft from its main wheels (secondary: a training site): −13.2 in', () => {
     expect(Math.abs(asWeighedCg([point(340, -78), point(1666, 0)]) + 13.2)).toBeLessThanOrEqual(0.05);
   });
@@ -67,6 +85,24 @@ describe('by hand', () => {
     expect(weighing.weightHalfWidth).toBeCloseTo(13, 12);
     // CG 40: 3 × 40, 4 × 10 and 12 × 10 in squares, over 1,000
     expect(weighing.cgHalfWidth).toBeCloseTo(Math.hypot(120, 40, 120) / 1000, 12);
+  });
+
+  test('arms measured to ±0.1, ±0.2 and ±0.2: each with the weight on it', () => {
+    const uncertain = (reading: number, arm: number, armAccuracy: number) => ({
+      ...point(reading, arm),
+      armAccuracy,
+    });
+    const weighing = weigh(
+      [uncertain(200, 0, 0.1), uncertain(400, 50, 0.2), uncertain(400, 50, 0.2)],
+      [],
+      [],
+    );
+    expect(weighing.weightHalfWidth).toBe(0);
+    // 20, 80 and 80 in squares, over 1,000
+    expect(weighing.cgHalfWidth).toBeCloseTo(Math.sqrt(400 + 6400 + 6400) / 1000, 12);
+    expect(() => weigh([{ ...point(10, 1), armAccuracy: -1 }], [], [])).toThrow(
+      'armAccuracy must be at least 0',
+    );
   });
 
   test('what a weighing does not explain, and where it would have to sit', () => {
