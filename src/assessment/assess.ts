@@ -15,8 +15,9 @@ import { type Flight, flightOf } from './flight.ts';
 import { type FuelUse, fuelUseOf } from './fuelUse.ts';
 import { aheadOfFirewall, type Installation, installationOf } from './installation.ts';
 import { type FlownAirframe, flownAirframe } from './knownFlights.ts';
+import { lazily } from './lazily.ts';
 import { type Mission, missionOf } from './mission.ts';
-import { missionCase } from './missionCase.ts';
+import { type MissionCase, missionCase } from './missionCase.ts';
 import { type Payload, payloadOf } from './payload.ts';
 import { type Powerplant, powerplantOf } from './powerplant.ts';
 import { type Price, priceOf } from './price.ts';
@@ -65,65 +66,65 @@ export interface Comparison extends Basis {
   readonly findings: readonly Finding[];
 }
 
+/** Results that come with findings of their own. */
+interface Workings extends Assessment {
+  readonly flying: ReturnType<typeof flightOf>;
+  readonly cooled: ReturnType<typeof coolingOf>;
+  readonly asked: MissionCase;
+  readonly answer: ReturnType<typeof missionOf>;
+}
+
 /** Assesses one package. With other choices in the tables the basis stays: it is what was measured. */
 export function assess(basis: Basis, engine: Package): Assessment {
   const { context, bareAirframe: bare, flown, baselineMoment } = basis;
-  const configuration = configure(context.catalogue, engine);
-  const powerplant = powerplantOf(context, engine);
-  const empty = emptyAircraft(context, bare, engine, powerplant, configuration);
-  const balance = balanceOf(context, engine, empty, configuration);
-  const payload = payloadOf(context, engine, empty, configuration);
-  const curves = engineOf(context, engine);
-  const fuel = fuelUseOf(context, engine, curves, payload);
-  const flying = flightOf(context, flown, engine, curves, configuration);
-  const cooled = coolingOf(context, engine, flying.flight);
-  const installation = installationOf(
-    context,
-    engine,
-    curves,
-    powerplant,
-    configuration,
-    empty,
-    balance,
-    baselineMoment,
-  );
-  const electrical = electricalOf(context, engine, configuration);
-  const price = priceOf(context, engine, configuration);
-  const cost = costOf(context, engine, configuration, curves, price);
-  const assessed = {
-    package: engine,
-    configuration,
-    powerplant,
-    empty,
-    balance,
-    payload,
-    engine: curves,
-    fuel,
-    flight: flying.flight,
-    cooling: cooled.cooling,
-    installation,
-    electrical,
-    price,
-    cost,
-  };
-  const asked = missionCase(context, assessed);
-  const { mission, findings } = missionOf(asked, assessed);
-  const parts = [
-    configuration,
-    powerplant,
-    balance,
-    payload,
-    curves,
-    fuel,
-    flying,
-    cooled,
-    installation,
-    electrical,
-    price,
-    cost,
-  ];
-  const range = rangeOf(context, asked);
-  return { ...assessed, range, mission, findings: [...parts.flatMap((part) => part.findings), ...findings] };
+  return lazily<Workings>({
+    package: () => engine,
+    configuration: () => configure(context.catalogue, engine),
+    powerplant: () => powerplantOf(context, engine),
+    empty: (a) => emptyAircraft(context, bare, engine, a.powerplant, a.configuration),
+    balance: (a) => balanceOf(context, engine, a.empty, a.configuration),
+    payload: (a) => payloadOf(context, engine, a.empty, a.configuration),
+    engine: () => engineOf(context, engine),
+    fuel: (a) => fuelUseOf(context, engine, a.engine, a.payload),
+    flying: (a) => flightOf(context, flown, engine, a.engine, a.configuration),
+    flight: (a) => a.flying.flight,
+    cooled: (a) => coolingOf(context, engine, a.flight),
+    cooling: (a) => a.cooled.cooling,
+    installation: (a) =>
+      installationOf(
+        context,
+        engine,
+        a.engine,
+        a.powerplant,
+        a.configuration,
+        a.empty,
+        a.balance,
+        baselineMoment,
+      ),
+    electrical: (a) => electricalOf(context, engine, a.configuration),
+    price: (a) => priceOf(context, engine, a.configuration),
+    cost: (a) => costOf(context, engine, a.configuration, a.engine, a.price),
+    asked: (a) => missionCase(context, a),
+    answer: (a) => missionOf(a.asked, a),
+    mission: (a) => a.answer.mission,
+    range: (a) => rangeOf(context, a.asked),
+    findings: (a) =>
+      [
+        a.configuration,
+        a.powerplant,
+        a.balance,
+        a.payload,
+        a.engine,
+        a.fuel,
+        a.flying,
+        a.cooled,
+        a.installation,
+        a.electrical,
+        a.price,
+        a.cost,
+        a.answer,
+      ].flatMap((part) => part.findings),
+  });
 }
 
 /** The same finding about all packages is one finding. */
@@ -149,20 +150,23 @@ export function basisOf(catalogue: Catalogue): Basis {
   return { context, bareAirframe: bare, flown: flownAirframe(context, bare.equipment), baselineMoment };
 }
 
-/** Assesses every package of a catalogue once, against its baseline. */
+/** Assesses every package of a catalogue, each result once and only where it is asked for, against its baseline. */
 export function compare(catalogue: Catalogue): Comparison {
   const basis = basisOf(catalogue);
   const { context, flown } = basis;
   const assessments = catalogue.packages.map((engine) => assess(basis, engine));
-  const baseline = assessments.find((each) => each.package === context.baseline) as Assessment;
-  return {
-    ...basis,
-    assessments,
-    baseline,
-    findings: distinct([
-      ...assessments.flatMap(({ findings }) => findings),
-      ...flown.findings,
-      ...defaultFindings(context),
-    ]),
-  };
+  return lazily<Comparison>({
+    context: () => context,
+    bareAirframe: () => basis.bareAirframe,
+    flown: () => flown,
+    baselineMoment: () => basis.baselineMoment,
+    assessments: () => assessments,
+    baseline: () => assessments.find((each) => each.package === context.baseline) as Assessment,
+    findings: () =>
+      distinct([
+        ...assessments.flatMap(({ findings }) => findings),
+        ...flown.findings,
+        ...defaultFindings(context),
+      ]),
+  });
 }
