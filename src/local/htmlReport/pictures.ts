@@ -92,7 +92,7 @@ function endLabels(curves: readonly Curve[], pixels: { readonly x: number; reado
   return placed;
 }
 
-/** Curves over two axes as SVG. */
+/** Curves over two axes as SVG; words where there is no point to draw. */
 export function picture(
   title: string,
   curves: readonly Curve[],
@@ -100,6 +100,7 @@ export function picture(
   { width, height }: Size,
 ): Markup {
   const points = curves.flatMap((curve) => curve.points);
+  if (points.length === 0) return html`<p>Not known for any package: see the findings.</p>`;
   const x =
     axes.domain?.x ??
     domainOf(
