@@ -7,9 +7,13 @@ export function isBlank(cell: Cell): boolean {
   return cell === null || cell === undefined || (typeof cell === 'string' && plain(cell) === '');
 }
 
-/** Text as a person reads it: every kind of space is a space, runs of them are one, none at the ends or without width. */
+/**
+ * Text as a person reads it: every kind of space is a space, runs of them are one, none at the ends or without width; an
+ * accent is one with its letter, however it was typed.
+ */
 export function plain(text: string): string {
   return text
+    .normalize()
     .replace(/[\u200b-\u200d\u2060]/g, '')
     .replace(/\s+/g, ' ')
     .trim();

@@ -158,6 +158,24 @@ describe('formula functions', () => {
 });
 
 describe('table functions', () => {
+  test('are those of the contract at least', () => {
+    const names = tableFunctions.map(({ name }) => name);
+    for (const name of [
+      'PACKAGE_COMPARISON',
+      'LOADING_CHECK',
+      'LOADING_REGION',
+      'FUEL_TABLE',
+      'PAYLOAD_RANGE',
+      'COOLING_CHECK',
+      'FLIGHT_TABLE',
+      'MISSION_CHECK',
+      'INSTALLATION_FINDINGS',
+      'QUOTE_LINES',
+      'WEIGHING_CHECK',
+    ])
+      expect(names).toContain(name);
+  });
+
   test('begin with the tables in their order', () => {
     const names = tableNames.map((table) => table.replace(/ /g, '_'));
     for (const { arguments: parameters } of tableFunctions)

@@ -70,6 +70,7 @@ test('an empty cell is empty in every form, and a zero is not', () => {
 test('text is read as a person sees it', () => {
   expect(plain('  long-range\u00a0 \n tanks\u200b ')).toBe('long-range tanks');
   expect(nameKey(' Long-Range  TANKS')).toBe('long-range tanks');
+  expect(plain('Mu\u0308cke')).toBe('M\u00fccke'); // u and a combining diaeresis
 });
 
 test('an error cell is known by its sign, a numbered name is a name', () => {
