@@ -120,7 +120,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
     number('weight ahead of firewall', 'weight', ({ installation }) => installation.firewallWeight),
     number('moment ahead of firewall', 'moment', ({ installation }) => installation.firewallMoment, true),
     number(
-      'mount torque, takeoff, limit',
+      'limit torque, takeoff',
       'torque',
       ({ installation }) => installation.torque[0].limitTorque,
     ),
