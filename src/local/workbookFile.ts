@@ -61,6 +61,14 @@ function fileSheet(workbook: Workbook, sheetId: string): WriteSheet {
       endCol: right,
     })),
     freezePane: { rows: ySplit, columns: xSplit },
+    // Printed one page wide, its headers on every page
+    pageSetup: {
+      orientation: 'landscape',
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      ...(ySplit > 0 ? { printTitlesRow: `$1:$${ySplit}` } : {}),
+    },
     hidden: !getters.isSheetVisible(sheetId),
     view: {
       showGridLines: getters.getGridLinesVisibility(sheetId),
