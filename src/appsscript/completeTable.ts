@@ -30,16 +30,18 @@ function completeRows(
   missing: readonly FieldLayout[],
   named: Place,
   currency: string,
-): boolean {
+  announce: () => void,
+): void {
   const at = takeInRowsBelow(named);
   const grid = gridOf(at);
   const unused = Math.min(missing.length, freeColumnsAtEnd(grid));
   const moreColumns = missing.length - unused;
   const moreRows = freeRowsAtEnd(grid) < 2 ? table.room : 0;
+  if (moreRows > 0 || missing.length > 0) announce();
   makeRoomRight(at, moreColumns);
   makeRoomBelow(at, moreRows);
   nameRange(book, table, named, { ...at, rows: at.rows + moreRows, columns: at.columns + moreColumns });
-  if (missing.length === 0) return moreRows > 0;
+  if (missing.length === 0) return;
   const header = headerRow(table, grid);
   const below = grid.slice(header + 1).findIndex((line) => !line.every(isBlank));
   const between = Array.from({ length: Math.max(0, below) }, () => missing.map(() => null));
@@ -48,7 +50,6 @@ function completeRows(
     ...between,
     missing.map((field) => startingUnit(field, currency)),
   ]);
-  return true;
 }
 
 /** Rows for the attributes that a table lacks. */
@@ -58,14 +59,16 @@ function completeAttributes(
   missing: readonly FieldLayout[],
   named: Place,
   currency: string,
-): boolean {
+  announce: () => void,
+): void {
   const at = takeInRowsBelow(named);
   const grid = gridOf(at);
   const unused = Math.min(missing.length, freeRowsAtEnd(grid));
   const more = missing.length - unused;
+  if (missing.length > 0) announce();
   makeRoomBelow(at, more);
   nameRange(book, table, named, { ...at, rows: at.rows + more });
-  if (missing.length === 0) return false;
+  if (missing.length === 0) return;
   const source = tableSource(table, grid);
   const labelAt = source?.column('attribute') ?? 0;
   const unitAt = source?.column('unit') ?? -1;
@@ -76,11 +79,10 @@ function completeAttributes(
     }),
   );
   write(at.view, at.row + at.rows - unused, at.column, lines);
-  return true;
 }
 
-/** Brings the words above the header up to date, where they are still the workbook's own. */
-function refreshWords(table: TableLayout, fields: readonly FieldLayout[], place: Place): void {
+/** Brings the words above a table's header up to date, where they are still the workbook's own. */
+export function refreshWords(table: TableLayout, fields: readonly FieldLayout[], place: Place): void {
   const grid = gridOf(place);
   const header = headerRow(table, grid);
   const words = wordsAbove(table, fields, grid[header] ?? []);
@@ -93,7 +95,7 @@ function refreshWords(table: TableLayout, fields: readonly FieldLayout[], place:
 /**
  * Gives a table that a person has filled the columns and rows it lacks; every cell keeps its place and contents.
  * @param named the place of its named range
- * @returns true where it got new cells
+ * @param announce called before it gets new cells, which want looks
  */
 export function completeTable(
   book: Book,
@@ -101,14 +103,13 @@ export function completeTable(
   fields: readonly FieldLayout[],
   named: Place,
   currency: string,
-): boolean {
+  announce: () => void,
+): void {
   const source = tableSource(table, gridOf(named));
   const labelAt = source?.column('attribute') ?? -1;
   const present = table.shape === 'rows' ? source?.header : source?.body.map((line) => line[labelAt]);
   const known = new Set(present?.map((cell) => nameKey(String(cell ?? ''))));
   const missing = fields.filter(({ label }) => !known.has(nameKey(label)));
   const complete = table.shape === 'rows' ? completeRows : completeAttributes;
-  const isChanged = complete(book, table, missing, named, currency);
-  refreshWords(table, fields, named);
-  return isChanged;
+  complete(book, table, missing, named, currency, announce);
 }

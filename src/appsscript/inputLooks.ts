@@ -50,7 +50,7 @@ function align(
   rangeOf(part(place, row, column, rows, columns)).setHorizontalAlignment(side);
 }
 
-const meaningWidth = 420;
+const meaningWidth = 330;
 /** Heights in pixels: of a line of text, at 8 points, and what stands above and below it. */
 const line = 17;
 const smallLine = 12;

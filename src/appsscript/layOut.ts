@@ -81,7 +81,7 @@ export function layOut(layout: Layout, given: Grids): KeptItem[] {
   progress(book, 'Results');
   const results = placeResults(book, layout, sheets, all, tables, kept);
   const parts = new Map(tables.map(({ table, place }) => [table, tableParts(table, place)]));
-  const changed = new Set(tables.filter(({ isChanged }) => isChanged).map(({ table }) => table));
+  const undressed = state.undressed();
   const packages = packagesIn(tables);
   const blocks = new Map(results.map((placed) => [placed, blockNow(placed, tables)]));
   const blockOf = (placed: PlacedResult) => blocks.get(placed) ?? [];
@@ -100,7 +100,7 @@ export function layOut(layout: Layout, given: Grids): KeptItem[] {
         ownResults,
         ownParts.map(({ place }) => place),
       );
-    const toDress = ownParts.filter(({ table }) => isNew || changed.has(table));
+    const toDress = ownParts.filter(({ table }) => isNew || undressed.includes(table.range));
     for (const dressed of toDress) inputLooks(dressed);
     offerChoices(toDress, [...parts.values()], layout.units);
     if (isNew) newLooks(view, each, ownParts, ownResults);
@@ -110,6 +110,7 @@ export function layOut(layout: Layout, given: Grids): KeptItem[] {
     looks[each.name] = layout.version;
     if (isNew) state.setLooks(looks);
   }
+  if (undressed.length > 0) state.setUndressed([]);
   if (state.version() !== layout.version) state.setVersion(layout.version);
   book.setActiveSheet((sheets.get(layout.sheets[0]?.name ?? '') as View).sheet);
   return kept;

@@ -18,5 +18,8 @@ export const state = {
   setSheetNumbers: (numbers: SheetNumbers) => write('layout sheets', numbers),
   /** Layout version whose looks a sheet has got, by its name in the layout. */
   looks: () => read<Readonly<Record<string, number>>>('layout looks', {}),
+  /** Ranges of tables that got new cells, and not yet their looks. */
+  undressed: () => read<readonly string[]>('layout undressed', []),
+  setUndressed: (ranges: readonly string[]) => write('layout undressed', ranges),
   setLooks: (looks: Readonly<Record<string, number>>) => write('layout looks', looks),
 };

@@ -3,18 +3,18 @@ import type { Grids, Layout, TableLayout } from '../workbook/layout.ts';
 import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
 import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tableSource.ts';
 import { empty, write } from './cells.ts';
-import { completeTable } from './completeTable.ts';
+import { completeTable, refreshWords } from './completeTable.ts';
 import { type Searched, tableByHeader } from './headerScan.ts';
 import { type KeptItem, keep } from './kept.ts';
 import { writeMeanings } from './meanings.ts';
 import { type Book, gridOf, isInside, type Place, placeOf, rangeOf, type View } from './places.ts';
 import { makeRoomBelow, makeRoomRight } from './room.ts';
+import { state } from './state.ts';
 
-/** Where a table stands, and whether this run gave it new cells. */
+/** Where a table stands. */
 export interface PlacedTable {
   readonly table: TableLayout;
   readonly place: Place;
-  readonly isChanged: boolean;
 }
 
 /** The sheets as the search for headers sees them: without tables that were found, without computed blocks. */
@@ -98,6 +98,10 @@ export function placeTables(
   given: Grids,
   kept: KeptItem[],
 ): PlacedTable[] {
+  const announce = ({ range }: TableLayout): void => {
+    const undressed = state.undressed();
+    if (!undressed.includes(range)) state.setUndressed([...undressed, range]);
+  };
   const tables = layout.sheets.flatMap((sheet) => sheet.tables);
   const located = locate(book, layout, tables, views);
   const grids = new Map(tables.map(({ table }) => [table, given[table] ?? gridAt(located.get(table))]));
@@ -121,25 +125,24 @@ export function placeTables(
       makeRoomBelow(before, size.rows - before.rows);
       makeRoomRight(before, size.columns - before.columns);
     }
+    announce(table);
     const place = before ? { ...before, ...size } : { view, row: 1, column: freeColumn(view), ...size };
     // Named while still empty: an interrupted run finds the place again.
     book.setNamedRange(table.range, rangeOf(place));
     write(place.view, place.row, place.column, cells);
   };
 
-  const changed = new Set<TableLayout>();
   for (const sheet of layout.sheets) {
     for (const table of sheet.tables) {
       const isFound = located.has(table.table) && given[table.table] === undefined;
       const named = isFound ? namedPlace(table) : undefined;
+      const fields = fieldsOf(table, names);
       if (named) {
-        if (completeTable(book, table, fieldsOf(table, names), named, currency)) changed.add(table);
-      } else {
-        make(table, sheets.get(sheet.name) as View);
-        changed.add(table);
-      }
+        completeTable(book, table, fields, named, currency, () => announce(table));
+        refreshWords(table, fields, namedPlace(table) as Place);
+      } else make(table, sheets.get(sheet.name) as View);
       writeMeanings(table, namedPlace(table) as Place);
     }
   }
-  return tables.map((table) => ({ table, place: namedPlace(table) as Place, isChanged: changed.has(table) }));
+  return tables.map((table) => ({ table, place: namedPlace(table) as Place }));
 }

@@ -2,11 +2,12 @@ import { type Cell, isBlank } from '../tables/cell.ts';
 import type { TableParts } from './tableParts.ts';
 
 /** Arial's mean width at 10 points, at 10 bold, at 8; in pixels, a little more than measured. */
-const pixels = { plain: 6.1, bold: 7.4, small: 5 };
+const pixels = { plain: 5.8, bold: 7.4, small: 5 };
 const padding = 12;
 const narrowest = 66;
 const linesOfHelp = 6; // what the help above a column may take
-const widest = { rows: 240, attributes: 210, across: 132 };
+const widest = { rows: 270, attributes: 210, across: 132 };
+const roomToType = 120; // in a value or note of an attribute, empty or not
 
 const longest = (texts: readonly string[]) => texts.reduce((most, text) => Math.max(most, text.length), 0);
 const textOf = (cell: Cell) => (isBlank(cell) ? '' : String(cell));
@@ -30,18 +31,19 @@ export function textLines(text: string, width: number, size: keyof typeof pixels
 }
 
 /** Widths of a table's columns: what stands in them fits, long words in a few lines. */
-export function columnWidths({ table, grid, header }: TableParts): number[] {
+export function columnWidths({ table, grid, header, labelColumn, unitColumn }: TableParts): number[] {
   return (grid[header] ?? []).map((name, column) => {
     const head = textOf(name);
     const cells = grid.slice(header + 1).map((line) => textOf(line[column] ?? null));
     const help = table.shape === 'rows' && header > 1 ? textOf(grid[header - 1]?.[column] ?? null) : '';
     const wanted = Math.max(
       pixels.bold * Math.max(longest(head.split(/[ /]/)), head.length / 3),
-      pixels.plain * 1.05 * longest(cells),
+      pixels.plain * 1.1 * longest(cells),
       Math.min(150, (pixels.small * help.length) / (linesOfHelp - 1)),
     );
     const most = column === 0 ? widest.rows : widest[table.shape];
-    return Math.round(Math.min(most, Math.max(narrowest, wanted + padding)));
+    const isTyped = table.shape === 'attributes' && column !== labelColumn && column !== unitColumn;
+    return Math.round(Math.min(most, Math.max(isTyped ? roomToType : narrowest, wanted + padding)));
   });
 }
 

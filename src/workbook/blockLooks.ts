@@ -27,6 +27,7 @@ const minus = '"\u2212"';
 const whole = '#,##0';
 const decimals = '#,##0.0##'; // shows every digit that a cell has: it hides none when rows move
 const longestHeading = 100; // characters; longer lines are sentences
+const longestHead = 60; // characters of a column's head
 const longestWord = 16; // characters of a word that stands where a number would
 
 const isEmpty = (cell: Cell) => cell === null || cell === undefined || cell === '';
@@ -43,7 +44,8 @@ function rowsOf(block: readonly (readonly Cell[])[]): Row[] {
     const isWords = !row.some(isNumber);
     const isAboveUnits = isEmpty(next[0] ?? null) && !next.some(isNumber) && !next.every(isEmpty);
     const beginsTable = index === 0 || second === 'unit' || isAboveUnits || isNumber(next[0] ?? null);
-    const isHead = before === 'line' && isWords && !isEmpty(second ?? null) && beginsTable;
+    const isShort = row.every((cell) => String(cell ?? '').length <= longestHead);
+    const isHead = before === 'line' && isWords && isShort && !isEmpty(second ?? null) && beginsTable;
     let kind: Kind = 'values';
     if (isAlone) kind = 'line';
     else if (isHead) kind = 'head';
@@ -95,7 +97,10 @@ export function blockLooks(block: readonly (readonly Cell[])[], packages: Readon
         .every((cell) => isNumber(cell) || String(cell ?? '').length <= longestWord);
       return row.map((_, c) => c >= 2 && areWords && !packages.has(String(row[0])));
     }
-    return row.map((_, c) => column(part, c).some(isNumber));
+    return row.map((cell, c) => {
+      const isSentence = !isNumber(cell) && kind === 'values' && String(cell ?? '').length > longestWord;
+      return !isSentence && column(part, c).some(isNumber);
+    });
   });
   const heads = rows.flatMap(({ kind }, r) => (kind === 'head' ? [r] : []));
   return { formats, bold, right, heads };

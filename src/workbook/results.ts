@@ -13,8 +13,10 @@ const packageColumns = 2 + largestPackageCount; // label, unit, packages
 
 type Given = Partial<ResultLayout> & Pick<ResultLayout, 'function' | 'title' | 'rows' | 'columns'>;
 
+const catalogue = tableNames.map(argumentOfTable);
+
 const result = (given: Given): ResultLayout => ({
-  arguments: tableNames.map(argumentOfTable),
+  arguments: catalogue,
   row: top,
   column: 1,
   charts: [],
@@ -183,5 +185,33 @@ export const results = {
     rows: 400,
     columns: 8,
     sentences: [6, 7],
+  }),
+  quote: result({
+    function: 'QUOTE_LINES',
+    title: 'The quote in preparation',
+    arguments: [...catalogue, 'quote'],
+    rows: 250,
+    columns: 8,
+  }),
+  weighing: result({
+    function: 'WEIGHING_CHECK',
+    title: 'The weighed aircraft against what was predicted and quoted',
+    arguments: [...catalogue, 'weighings', 'weighing_items', 'changes', 'as_quoted'],
+    rows: 200,
+    columns: 10,
+  }),
+  changes: result({
+    function: 'CHANGE_RECORD',
+    title: 'Empty weight and CG through every change since',
+    arguments: [...catalogue, 'weighings', 'weighing_items', 'changes'],
+    rows: 200,
+    columns: 10,
+  }),
+  flightTests: result({
+    function: 'FLIGHT_TEST_CARDS',
+    title: 'The cards, on the ground first',
+    arguments: [...catalogue, 'test_results'],
+    rows: 300,
+    columns: 10,
   }),
 } as const;

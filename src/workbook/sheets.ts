@@ -1,5 +1,4 @@
 import { softwareVersion } from '../assessment/version.ts';
-import { tableFunctions } from '../functions/library.ts';
 import type { FieldUnit } from '../tables/field.ts';
 import { unitsOf } from '../units.ts';
 import type { Layout, Role, SheetLayout } from './layout.ts';
@@ -81,6 +80,32 @@ const answers: readonly SheetLayout[] = [
   }),
 ];
 
+/** What the seller and the builder do. */
+const work: readonly SheetLayout[] = [
+  page('seller', 'Quote', 'What is offered to whom, on which terms?', {
+    reading:
+      'Fill in the terms on the left. "Issue quote" in the menu freezes the quote and gives it its number.',
+    tables: [t.quote],
+    results: [r.quote],
+    widths: [390, 130, 110, 110, 110, 110, 110, 300],
+  }),
+  page('builder', 'Weighing', 'What did it weigh, and where is the difference?', {
+    reading: 'The scales and what was aboard stand in Weighing data.',
+    results: [r.weighing],
+    widths: [300, 110],
+  }),
+  page('builder', 'Changes', 'What does it weigh now?', {
+    reading: 'What went in and out since stands in Weighing data.',
+    results: [r.changes],
+    widths: [300, 110],
+  }),
+  page('builder', 'Flight tests', 'What is to be flown, and what is to be expected?', {
+    reading: 'What was measured stands in Test results.',
+    results: [r.flightTests],
+    widths: [330, 110, 84, 84, 90, 84, 90, 110],
+  }),
+];
+
 /** What the answers are computed from. */
 const data: readonly SheetLayout[] = [
   page('data', 'Airframe', 'What is the kit?', {
@@ -115,11 +140,19 @@ const data: readonly SheetLayout[] = [
     tables: [t.rates, t.allowances],
     frozenRows: 3,
   }),
+  page('builder', 'Weighing data', 'What stood on the scales?', {
+    tables: [t.weighings, t['weighing items'], t.changes, t['as quoted']],
+    frozenRows: 4,
+  }),
+  page('builder', 'Test results', 'What was measured in flight?', {
+    tables: [t['test results']],
+    frozenRows: 4,
+  }),
 ];
 
 const first = page('everybody', 'Start', 'Which engine package for this airframe?', {
   reading: 'A workbook for buyers, sellers and builders.',
-  lines: startLines([...answers, ...data], `Software ${softwareVersion}, layout ${version}`),
+  lines: startLines([...answers, ...work, ...data], `Software ${softwareVersion}, layout ${version}`),
   widths: [170, 760],
 });
 
@@ -133,14 +166,8 @@ function unitsInUse(): Layout['units'] {
   return Object.fromEntries(known.map((kind: FieldUnit) => [kind, unitsOf(kind as never)]));
 }
 
-const known = new Set(tableFunctions.map(({ name }) => name));
-const withKnownResults = (sheet: SheetLayout): SheetLayout => ({
-  ...sheet,
-  results: sheet.results.filter((each) => known.has(each.function)),
-});
-
 export const layout: Layout = {
   version,
   units: unitsInUse(),
-  sheets: [first, ...answers, ...data].map(withKnownResults),
+  sheets: [first, ...answers, ...work, ...data],
 };

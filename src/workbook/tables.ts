@@ -1,6 +1,7 @@
 import { airframeTable } from '../tables/airframe.ts';
 import { allowancesTable } from '../tables/allowances.ts';
-import type { TableName } from '../tables/catalogue.ts';
+import { asQuotedTable } from '../tables/asQuoted.ts';
+import { changesTable } from '../tables/changes.ts';
 import { componentsTable } from '../tables/components.ts';
 import { coolingTable } from '../tables/cooling.ts';
 import { envelopeTable } from '../tables/envelope.ts';
@@ -12,9 +13,13 @@ import { loadingsTable } from '../tables/loadings.ts';
 import { missionTable } from '../tables/mission.ts';
 import { packagesTable } from '../tables/packages.ts';
 import { powerPointsTable } from '../tables/powerPoints.ts';
+import { quoteTable } from '../tables/quote.ts';
 import { ratesTable } from '../tables/rates.ts';
 import { stationsTable } from '../tables/stations.ts';
 import { tanksTable } from '../tables/tanks.ts';
+import { testResultsTable } from '../tables/testResults.ts';
+import { weighingItemsTable } from '../tables/weighingItems.ts';
+import { weighingsTable } from '../tables/weighings.ts';
 import { largestPackageCount, type TableLayout } from './layout.ts';
 import { fieldLayout, tableLayout } from './tableLayout.ts';
 
@@ -23,7 +28,7 @@ const weightThere = fieldLayout(quantity('mass', '', { help: 'weight there; 0 fo
 const fuelInIt = fieldLayout(quantity('volume', '', { help: 'fuel in it; 0 for none' }));
 
 /** Every input table of the workbook. */
-export const tableLayouts: Readonly<Record<TableName, TableLayout>> = {
+export const tableLayouts = {
   airframe: tableLayout(airframeTable, {
     title: 'The airframe: weights, limits, wing, gear',
     room: 0,
@@ -73,4 +78,13 @@ export const tableLayouts: Readonly<Record<TableName, TableLayout>> = {
   allowances: tableLayout(allowancesTable, { title: 'How well a weight is known', room: 4 }),
   mission: tableLayout(missionTable, { title: 'The mission', room: 0 }),
   rates: tableLayout(ratesTable, { title: 'Prices and rates', room: 0 }),
-};
+  quote: tableLayout(quoteTable, { title: 'The terms of the quote', room: 0, names: ofPackages }),
+  weighings: tableLayout(weighingsTable, { title: 'The aircraft on its scales', room: 12 }),
+  'weighing items': tableLayout(weighingItemsTable, {
+    title: 'Aboard and not part of it, or missing',
+    room: 12,
+  }),
+  changes: tableLayout(changesTable, { title: 'In and out since it was weighed', room: 20 }),
+  'as quoted': tableLayout(asQuotedTable, { title: 'What the quote promised', room: 0 }),
+  'test results': tableLayout(testResultsTable, { title: 'What was measured', room: 30 }),
+} as const satisfies Readonly<Record<string, TableLayout>>;

@@ -1,0 +1,48 @@
+/** One weight is changed in its cell: payload, CG and findings follow as worked out by hand. */
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { openLocalWorkbook } from '../../src/local/workbook.ts';
+
+const godwit = readTableFolder(fileURLToPath(new URL('../../samples/godwit', import.meta.url))).grids;
+
+test('40 lb more in Larch’s exhaust blanket', async () => {
+  const workbook = await openLocalWorkbook(godwit);
+  const row = (label: string) =>
+    workbook.block('PACKAGE_COMPARISON').find(([name]) => String(name).trim() === label) ?? [];
+  const larch = workbook.block('PACKAGE_COMPARISON')[0]?.indexOf('Larch') as number;
+  const components = workbook.values('Components');
+  const at = components.findIndex(
+    ([name, part]) => name === 'Larch' && part === 'exhaust blanket and heat shields',
+  );
+  const weightColumn = (components[2] ?? []).indexOf('weight');
+  expect(components[at]?.[weightColumn]).toBe(4.4);
+  const before = {
+    empty: Number(row('empty weight, nominal')[larch]),
+    cg: Number(row('empty CG, aft of datum')[larch]),
+    payload: Number(row('payload, full fuel')[larch]),
+  };
+  // The blanket sits 19 in ahead of the firewall, which is 60 in aft of the datum.
+  const firewall = Number(godwit.airframe?.find(([name]) => name === 'firewall arm')?.[1]);
+  const arm = firewall - Number(components[at]?.[(components[2] ?? []).indexOf('arm')]);
+  const weight = before.empty + 40;
+  const cg = (before.empty * before.cg + 40 * arm) / weight;
+
+  workbook.setCell('Components', `${String.fromCharCode(65 + weightColumn)}${at + 1}`, 44.4);
+
+  expect(row('empty weight, nominal')[larch]).toBeCloseTo(weight, 1);
+  expect(row('payload, full fuel')[larch]).toBeCloseTo(before.payload - 40, 0);
+  // both CGs are shown to 0.1 in
+  expect(Math.abs(Number(row('empty CG, aft of datum')[larch]) - cg)).toBeLessThanOrEqual(0.1 + 1e-9);
+  expect(arm).toBe(41);
+  expect(row('powerplant, installed')[larch]).toBe(478); // 438 lb before
+  // 40 lb × 19 in more on the firewall: 10 350 + 760 lb·in, shown to 10, beyond 10 650
+  expect(row('moment ahead of firewall')[larch]).toBeCloseTo(11110, -1);
+  const findings = workbook.block('INSTALLATION_FINDINGS');
+  const stop = findings.find(
+    ([, name, subject]) => name === 'Larch' && subject === 'moment ahead of firewall',
+  );
+  expect(stop?.[0]).toBe('■ Stop');
+  expect(stop?.[3]).toBeCloseTo(11110, -1);
+  expect(stop?.[4]).toBe(10650);
+});

@@ -1,0 +1,249 @@
+/** What a person has done to a workbook, case by case, and what laying out again makes of it. */
+import { fileURLToPath } from 'node:url';
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { LocalHost } from '../../src/local/host/localHost.ts';
+import { snapshotOf } from '../../src/local/host/snapshot.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { LocalWorkbook, localHost } from '../../src/local/workbook.ts';
+import { layout } from '../../src/workbook/sheets.ts';
+
+const minimal = readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url))).grids;
+const fresh = await localHost();
+fresh.run('layOutTables_', minimal);
+const saved = snapshotOf(fresh.workbook);
+
+let host: LocalHost;
+let workbook: LocalWorkbook;
+beforeEach(async () => {
+  host = await localHost(saved);
+  workbook = new LocalWorkbook(host);
+});
+
+/** Runs script statements as a person with the script editor might; `book` is the workbook. */
+async function script(body: string): Promise<unknown> {
+  const { scriptRealm } = await import('../../src/local/host/node/scriptRealm.ts');
+  const own = host.workbook.scope;
+  const evaluate = scriptRealm(
+    `function does() { const book = SpreadsheetApp.getActiveSpreadsheet(); ${body} }`,
+  );
+  host.loadScript({ evaluate, functions: [] });
+  const result = host.run('does');
+  host.workbook.scope = own;
+  return result;
+}
+
+const again = () => host.run('layOutTables_', {}) as { from: string; why: string }[];
+const rangeOf = (name: string) => host.workbook.model.getters.getNamedRange(name)?.range;
+const comparison = () => workbook.block('PACKAGE_COMPARISON');
+const verdict = () => String(comparison()[0]?.[0]);
+
+describe('tables', () => {
+  test('a row typed directly below a table is taken in', () => {
+    const bottom = (rangeOf('stations')?.zone.bottom ?? 0) + 2;
+    workbook.setCell('Seats and tanks', `A${bottom}`, "'jump seat");
+    workbook.setCell('Seats and tanks', `B${bottom}`, 2.6);
+    workbook.setCell('Seats and tanks', `D${bottom}`, 90);
+    expect(again()).toEqual([]);
+    expect(rangeOf('stations')?.zone.bottom).toBeGreaterThanOrEqual(bottom - 1);
+    expect(workbook.values('Seats and tanks')[bottom - 1]?.slice(0, 4)).toEqual(['jump seat', 2.6, '', 90]);
+  });
+
+  test('a new station and a new tank get their columns in the loadings', () => {
+    workbook.setCell('Seats and tanks', 'A7', "'child seat");
+    workbook.setCell('Seats and tanks', 'B7', 2.7);
+    workbook.setCell('Seats and tanks', 'D7', 30);
+    again();
+    const header = workbook.values('Seats and tanks')[2] ?? [];
+    const from = header.indexOf('loading');
+    expect(header.slice(from).filter((cell) => cell !== '')).toEqual([
+      'loading',
+      'seats',
+      'baggage',
+      'wing tanks',
+      'child seat',
+    ]);
+    expect(verdict()).toBe('Turnstone');
+  });
+
+  test('moved to another sheet and without its name, it is found by its header', async () => {
+    await script(`
+      const range = book.getRangeByName('components');
+      const values = range.getValues().map((line) => line.map((cell) => typeof cell === 'string' && cell !== '' ? "'" + cell : cell));
+      const other = book.insertSheet('My weights', 0);
+      other.getRange(4, 3, values.length, values[0].length).setValues(values);
+      range.clearContent();
+      book.removeNamedRange('components');`);
+    const before = workbook.values('My weights');
+    again();
+    const { getters } = host.workbook.model;
+    const found = rangeOf('components');
+    expect(getters.getSheetName(found?.sheetId ?? '')).toBe('My weights');
+    expect(workbook.values('My weights')).toEqual(before);
+    expect(verdict()).toBe('Turnstone');
+  });
+
+  test('without its header it cannot be read: it is kept, listed, and an empty one takes its place', async () => {
+    await script(`
+      const range = book.getRangeByName('stations');
+      range.offset(2, 0, 2).clearContent();`);
+    const kept = again();
+    expect(kept).toEqual([
+      { from: 'Seats and tanks!A1:H14', why: 'the stations table: its header was not found' },
+    ]);
+    const sheet = workbook.values('Kept').map((line) => line.join(' ').trim());
+    expect(sheet).toContain('Seats and tanks!A1:H14: the stations table: its header was not found');
+    expect(sheet.some((line) => line.startsWith('seats 2.3'))).toBe(true);
+    expect(workbook.values('Seats and tanks')[2]?.slice(0, 2)).toEqual(['station', 'arm']);
+    expect(again()).toEqual([]);
+  });
+
+  test('formulas in a table stay formulas', () => {
+    workbook.setCell('Components', 'D5', '=90+2');
+    again();
+    const { getters } = host.workbook.model;
+    const sheetId = rangeOf('components')?.sheetId ?? '';
+    const cell = getters.getCell({ sheetId, col: 3, row: 4 });
+    expect(cell?.isFormula && cell.compiledFormula.toFormulaString(getters)).toBe('=90+2');
+  });
+
+  test('a title in a person’s own words stays', () => {
+    workbook.setCell('Components', 'A1', "'Weights of the demonstrator");
+    again();
+    expect(workbook.values('Components')[0]?.[0]).toBe('Weights of the demonstrator');
+  });
+});
+
+describe('blocks', () => {
+  test('what stands in the way of one is kept and listed, and the block comes back', () => {
+    workbook.setCell('Comparison', 'B9', "'mine");
+    workbook.setCell('Comparison', 'C9', '=1+1');
+    expect(() => comparison()).toThrow();
+    const kept = again();
+    expect(kept).toEqual([
+      { from: 'Comparison!B9:C9', why: 'stood in the way of "The packages side by side"' },
+    ]);
+    expect(verdict()).toBe('Turnstone');
+    expect(workbook.values('Kept').at(-1)).toEqual(['mine', '=1+1']);
+  });
+
+  test('moved to another place with its title, it stays there', async () => {
+    await script(`
+      const sheet = book.getSheetByName('Comparison');
+      sheet.insertRowsBefore(1, 3);
+      sheet.getRange('A1').setValue("'For a customer");`);
+    again();
+    const column = workbook.values('Comparison').map(([cell]) => String(cell).trim());
+    expect(column[0]).toBe('For a customer');
+    expect(column[3]).toBe('Which package, at what price, weight and payload?');
+    expect(column[7]).toBe('Turnstone');
+    expect(again()).toEqual([]);
+  });
+
+  test('a call with a package of one’s own is not the workbook’s', () => {
+    const names = layout.sheets.flatMap(({ tables }) => tables.map(({ range }) => range));
+    const own = `=LOADING_CHECK(${names.slice(0, 0).join()}airframe,envelope,stations,loadings,tanks,packages,fuel_points,power_points,cooling,known_points,components,equipment,allowances,mission,rates,"Elm")`;
+    workbook.setCell('Findings', 'L40', own);
+    again();
+    const { getters } = host.workbook.model;
+    const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === 'Findings') ?? '';
+    const cell = getters.getCell({ sheetId: id, col: 11, row: 39 });
+    expect(cell?.isFormula && cell.compiledFormula.toFormulaString(getters)).toBe(own);
+  });
+});
+
+describe('sheets', () => {
+  test('a sheet of one’s own that has a name the workbook wants is left alone', async () => {
+    const empty = await localHost();
+    const own = new LocalWorkbook(empty);
+    empty.workbook.dispatch('CREATE_SHEET', { sheetId: 'mine', name: 'Cost', position: 1 });
+    own.setCell('Cost', 'A1', "'what I paid");
+    own.setCell('Sheet1', 'A1', "'notes");
+    empty.run('layOutTables_', minimal);
+    expect(own.values('Cost')).toEqual([['what I paid']]);
+    expect(own.values('Sheet1')).toEqual([['notes']]);
+    expect(own.values('Cost 2').flat().join(' ')).toContain('What does it cost');
+  });
+
+  test('renamed and moved they are found again', async () => {
+    await script(`
+      book.getSheetByName('Components').setName('Weights').activate();
+      book.moveActiveSheet(1);`);
+    again();
+    expect(workbook.sheetNames()[0]).toBe('Weights');
+    expect(workbook.sheetNames()).not.toContain('Components');
+  });
+
+  test('a rule, a protection and a picture of one’s own stay', async () => {
+    await script(`
+      const sheet = book.getSheetByName('Comparison');
+      const rule = SpreadsheetApp.newConditionalFormatRule().whenNumberGreaterThan(5).setBackground('#123456')
+        .setRanges([sheet.getRange('A1')]).build();
+      sheet.setConditionalFormatRules([...sheet.getConditionalFormatRules(), rule]);
+      const data = book.getSheetByName('Components');
+      data.getProtections(SpreadsheetApp.ProtectionType.SHEET)[0].setDescription('Mine').setWarningOnly(false);
+      const chart = sheet.newChart().setChartType(Charts.ChartType.COLUMN).addRange(sheet.getRange('C5:D9'))
+        .setNumHeaders(1).setPosition(60, 1, 0, 0).setOption('title', 'Mine').build();
+      sheet.insertChart(chart);`);
+    again();
+    const { charts, formatRules, protections } = host.workbook;
+    expect([...formatRules.values()].some(({ style }) => style.fillColor === '#123456')).toBe(true);
+    expect(protections.find(({ description }) => description === 'Mine')?.isWarningOnly).toBe(false);
+    expect(charts.filter(({ spec }) => spec.options.title === 'Mine')).toHaveLength(1);
+  });
+});
+
+describe('a sample in place of what the tables hold', () => {
+  test('keeps what they held', () => {
+    host.workbook.ui.answers.push({ button: 'OK', text: 'Sanderling' }, { button: 'OK' });
+    const kept = host.run('loadSample') as { from: string }[];
+    expect(kept.length).toBeGreaterThan(4);
+    expect(verdict()).toBe('Sanderling');
+    expect(workbook.values('Kept').flat()).toContain('Turnstone');
+    expect(host.workbook.ui.alerts.at(-1)?.title).toBe('Kept');
+  });
+
+  test('is not loaded unless a person says so twice', () => {
+    host.workbook.ui.answers.push({ button: 'OK', text: 'godwit' }, { button: 'CANCEL' });
+    expect(host.run('loadSample')).toEqual([]);
+    host.workbook.ui.answers.push({ button: 'CANCEL' });
+    expect(host.run('loadSample')).toEqual([]);
+    host.workbook.ui.answers.push({ button: 'OK', text: 'Albatross' });
+    expect(host.run('loadSample')).toEqual([]);
+    expect(host.workbook.ui.alerts.at(-1)?.prompt).toContain('no sample "Albatross"');
+    expect(verdict()).toBe('Turnstone');
+  });
+
+  test('starting blank leaves empty tables, once', () => {
+    host.workbook.ui.answers.push({ button: 'OK' });
+    host.run('startBlank');
+    expect(verdict()).toMatch(/^No result/);
+    host.workbook.ui.answers.push({ button: 'OK' });
+    expect(host.run('startBlank')).toEqual([]);
+  });
+});
+
+describe('the data check', () => {
+  test('says where the first fault is, and goes there', () => {
+    workbook.setCell('Components', 'D7', "'heavy");
+    host.run('checkData');
+    const { title, prompt } = host.workbook.ui.alerts.at(-1) ?? {};
+    expect(title).toBe('Check data: 1 fault');
+    expect(prompt).toContain('components, row 7 (Elm, propeller), weight: got "heavy"');
+    const { getters } = host.workbook.model;
+    expect(getters.getSheetName(getters.getActiveSheetId())).toBe('Components');
+  });
+
+  test('says what stands below a table and is not read', () => {
+    const bottom = (rangeOf('stations')?.zone.bottom ?? 0) + 2;
+    workbook.setCell('Seats and tanks', `A${bottom}`, "'jump seat");
+    host.run('checkData');
+    expect(host.workbook.ui.alerts.at(-1)?.prompt).toContain(
+      `stations: row ${bottom} stands below the table`,
+    );
+  });
+});
+
+test('nobody lays out while somebody else does', () => {
+  host.workbook.lock.isHeldElsewhere = true;
+  expect(() => host.run('layOutFromMenu')).toThrow(/try again/);
+});

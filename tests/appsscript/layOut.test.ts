@@ -1,0 +1,181 @@
+/** The workbook laid out by the pushed script in the local spreadsheet, from nothing. */
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import type { LocalHost } from '../../src/local/host/localHost.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
+import type { Cell } from '../../src/tables/cell.ts';
+import { layout } from '../../src/workbook/sheets.ts';
+import { workbookState } from './workbookState.ts';
+
+const sample = (name: string) =>
+  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
+const minimal = sample('minimal');
+const godwit = await openLocalWorkbook(sample('godwit'));
+
+const formulas = ({ workbook }: LocalHost) => {
+  const { getters } = workbook.model;
+  return getters
+    .getSheetIds()
+    .flatMap((id) => getters.getCells(id))
+    .flatMap((cell) => (cell.isFormula ? [cell.compiledFormula.toFormulaString(getters)] : []));
+};
+
+describe('a workbook laid out from nothing', () => {
+  test('has the sheets in reading order, the first one active', () => {
+    expect(godwit.sheetNames()).toEqual(layout.sheets.map(({ name }) => name));
+    const { getters } = godwit.host.workbook.model;
+    expect(getters.getSheetName(getters.getActiveSheetId())).toBe('Start');
+  });
+
+  test('computes every block by one call, twenty at most, and holds no other formula', () => {
+    const calls = formulas(godwit.host);
+    const expected = layout.sheets.flatMap(({ results }) => results.map((result) => result.function));
+    expect(calls.map((call) => /^=([A-Z_]+)\(/.exec(call)?.[1])).toEqual(expected);
+    expect(calls.length).toBeLessThanOrEqual(20);
+  });
+
+  test('every block gives results', () => {
+    for (const { results } of layout.sheets) {
+      for (const result of results) {
+        const block = godwit.block(result.function);
+        expect(block.length, result.function).toBeGreaterThan(3);
+        expect(String(block[0]?.[0]), result.function).not.toMatch(/^No result|^#/);
+      }
+    }
+  });
+
+  test('no block outgrows the room that is kept for it', () => {
+    for (const { results } of layout.sheets) {
+      for (const { function: name, rows, columns } of results) {
+        const block = godwit.block(name);
+        expect(block.length, name).toBeLessThanOrEqual(rows);
+        expect(block[0]?.length ?? 0, name).toBeLessThanOrEqual(columns);
+      }
+    }
+  });
+
+  test('shows every number of its blocks with all its digits', () => {
+    const { getters } = godwit.host.workbook.model;
+    for (const { name } of layout.sheets.filter(({ results }) => results.length > 0)) {
+      const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === name) as string;
+      for (const position of getters.getEvaluatedCellsPositions(id)) {
+        const { value, formattedValue } = getters.getEvaluatedCell(position);
+        if (typeof value !== 'number') continue;
+        const shown = Number(formattedValue.replace(/[,+]/g, '').replace('\u2212', '-'));
+        expect(shown, `${name} ${position.row + 1} ${position.col + 1}`).toBeCloseTo(value, 9);
+      }
+    }
+  });
+
+  test('has every table under its name, from the first row of its sheet on', () => {
+    const ranges = godwit.host.workbook.model.getters.getNamedRanges();
+    expect(ranges.map(({ name }) => name).sort()).toEqual(
+      layout.sheets.flatMap(({ tables }) => tables.map(({ range }) => range)).sort(),
+    );
+    for (const { range } of ranges) expect(range.zone.top).toBe(0);
+  });
+
+  test('warns before a data sheet is changed, and locks nobody out', () => {
+    const { protections, model } = godwit.host.workbook;
+    const names = protections.map(({ sheetId }) => model.getters.getSheetName(sheetId));
+    expect(names).toEqual(layout.sheets.filter(({ role }) => role === 'data').map(({ name }) => name));
+    expect(protections.every(({ isWarningOnly }) => isWarningOnly)).toBe(true);
+  });
+
+  test('draws its pictures with fixed axes', () => {
+    const { charts } = godwit.host.workbook;
+    const expected = layout.sheets.flatMap(({ results }) => results.flatMap((result) => result.charts));
+    expect(charts.length).toBe(expected.length);
+    for (const { spec } of charts) {
+      const { title, hAxis, vAxis } = spec.options as { title: string; hAxis: object; vAxis?: object };
+      if (String(spec.type) === 'BAR') continue;
+      for (const axis of [hAxis, vAxis]) {
+        expect(axis, title).toMatchObject({
+          viewWindow: { min: expect.any(Number), max: expect.any(Number) },
+        });
+      }
+    }
+  });
+
+  test('has no merged cells', () => {
+    const { getters } = godwit.host.workbook.model;
+    for (const id of getters.getSheetIds()) expect(getters.getMerges(id)).toEqual([]);
+  });
+});
+
+test('text that looks like something else stays text', async () => {
+  const hostile = ['=1+1', '+1', '-x', '@sum', "'quoted", '=HYPERLINK("x")', '#REF!', 'TRUE', '12', '1/2'];
+  const airframe = (minimal.airframe ?? []).map((line, index): Cell[] => [
+    ...line,
+    index === 0 ? 'note' : (hostile[index - 1] ?? ''),
+  ]);
+  const workbook = await openLocalWorkbook({ ...minimal, airframe });
+  const grid = workbook.values('Airframe');
+  const column = (grid[2] ?? []).indexOf('note');
+  const notes = new Set(grid.slice(3).map((line) => line[column]));
+  const given = airframe.slice(1).map((line) => line.at(-1));
+  expect(given.filter((note) => note !== '' && !notes.has(note))).toEqual([]);
+  expect(formulas(workbook.host).every((formula) => /^=[A-Z_]+\(airframe/.test(formula))).toBe(true);
+});
+
+test('a fault in a table stands in words in every block', async () => {
+  const stations: Cell[][] = (minimal.stations ?? []).map((line) => [...line]);
+  const row = stations[2] as Cell[];
+  row[1] = 'aft';
+  const workbook = await openLocalWorkbook({ ...minimal, stations });
+  for (const name of ['PACKAGE_COMPARISON', 'INSTALLATION_FINDINGS', 'LOADING_CHECK', 'COST_TABLE']) {
+    const block = workbook.block(name);
+    expect(block[0]?.[0]).toBe('No result: 1 fault in the tables. Correct what is listed here.');
+    // title, help, header, units and then the first station: row 5 of the sheet
+    expect(block[2]).toEqual(['stations', 5, row[0], 'arm', '"aft"', 'a number without unit or separators']);
+  }
+});
+
+test('a blank workbook can be laid out, and says what it wants', async () => {
+  const workbook = await openLocalWorkbook({});
+  expect(String(workbook.block('PACKAGE_COMPARISON')[0]?.[0])).toMatch(/^No result: \d+ faults/);
+  expect(workbook.sheetNames()).toEqual(layout.sheets.map(({ name }) => name));
+});
+
+describe('laid out again', () => {
+  test('it is the same workbook', async () => {
+    const host = await localHost();
+    host.run('layOutTables_', minimal);
+    const first = workbookState(host);
+    expect(host.run('layOutTables_', {})).toEqual([]);
+    expect(workbookState(host)).toEqual(first);
+  });
+});
+
+describe('interrupted', async () => {
+  const reference = await localHost();
+  reference.run('layOutTables_', minimal);
+  const expected = workbookState(reference);
+  const { count } = reference.workbook.calls;
+  // Every call would take an hour: a sample of them, spread evenly, with the first and the last.
+  const samples = 24;
+  const calls = Array.from(
+    { length: samples },
+    (_, index) => 1 + Math.round((index * (count - 1)) / (samples - 1)),
+  );
+
+  test.each(calls)(
+    'at call %i it can be run again, to the same workbook',
+    { timeout: 120_000 },
+    async (call) => {
+      const host = await localHost();
+      host.workbook.calls.failAt(call);
+      expect(() => host.run('layOutTables_', minimal)).toThrow(`Service failed at call ${call}`);
+      host.workbook.calls.reset();
+      host.run('layOutTables_', minimal);
+      expect(workbookState(host)).toEqual(expected);
+    },
+  );
+});
+
+test('a workbook that is open can be asked for its blocks', () => {
+  expect(godwit).toBeInstanceOf(LocalWorkbook);
+  expect(() => godwit.block('NO_SUCH_BLOCK')).toThrow('no cell holds NO_SUCH_BLOCK');
+  expect(() => godwit.values('No such sheet')).toThrow('no sheet "No such sheet"');
+});
