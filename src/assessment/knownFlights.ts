@@ -1,7 +1,6 @@
 import { standardTemperature } from '../engineering/air.ts';
 import { type Air, airAt } from '../engineering/aircraftInFlight.ts';
 import type { DragPolar } from '../engineering/dragPolar.ts';
-import type { PolarScatter } from '../engineering/knownFlight.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { KnownPoint } from '../tables/knownPoints.ts';
 import { equipmentDragArea, type PropellerOnAirframe } from './aircraft.ts';
@@ -25,9 +24,6 @@ export interface FlownPolar {
   /** without cooling air and options */
   readonly dragPolar: DragPolar;
   readonly propeller: PropellerOnAirframe;
-  /** standard errors, from more flights than the constants need */
-  readonly scatter: PolarScatter | undefined;
-  readonly climbScatter: number | undefined;
   /** the known level flight: there the cooling drag of every package is found */
   readonly level: { readonly air: Air; readonly mass: number; readonly powerFraction: number };
 }
@@ -83,7 +79,7 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
     const text = `cannot be true together: ${fitted.refusal}; speeds, climb and range are not known`;
     return { flown: undefined, groundRollFactor: 1, findings: [...findings, finding('check', text)] };
   }
-  const { dragPolar, propeller, scatter, climbScatter, converged, doubt } = fitted.value;
+  const { dragPolar, propeller, converged, doubt } = fitted.value;
   if (!converged)
     findings.push(finding('check', 'drag and propeller do not settle: their figures are doubtful'));
   if (doubt !== undefined) {
@@ -100,13 +96,7 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
     findings.push(finding('check', text));
   }
   const powerFraction = Math.min(1, level.point.power / level.engine.continuousPower);
-  const polar = {
-    dragPolar,
-    propeller,
-    scatter,
-    climbScatter,
-    level: { air: level.air, mass: level.point.weight, powerFraction },
-  };
+  const polar = { dragPolar, propeller, level: { air: level.air, mass: level.point.weight, powerFraction } };
   const roll = measuredRoll(context, polar, aboard);
   return { flown: polar, groundRollFactor: roll.factor, findings: [...findings, ...roll.findings] };
 }

@@ -1,8 +1,8 @@
-import type { Air } from '../engineering/aircraftInFlight.ts';
+import type { Air, AircraftInFlight } from '../engineering/aircraftInFlight.ts';
 import { aspectRatio, type DragPolar, withDragArea } from '../engineering/dragPolar.ts';
 import {
+  type DragPoint,
   dragOfKnownFlight,
-  type PolarScatter,
   polarThroughPoint,
   polarThroughPoints,
 } from '../engineering/knownFlight.ts';
@@ -16,7 +16,7 @@ import type { Package } from '../tables/packages.ts';
 import { aircraftWith, coolingDragArea, type PropellerOnAirframe } from './aircraft.ts';
 import { attempt } from './attempt.ts';
 import type { Context } from './context.ts';
-import { streamsOf } from './coolingStreams.ts';
+import { type StreamData, streamsOf } from './coolingStreams.ts';
 import type { Engine } from './engine.ts';
 
 /** A measured level flight or climb, in the air it was flown in, with the package that flew. */
@@ -44,10 +44,6 @@ export interface PolarFit {
   /** without cooling air and options */
   readonly dragPolar: DragPolar;
   readonly propeller: PropellerOnAirframe;
-  /** of a polar from three flights or more */
-  readonly scatter: PolarScatter | undefined;
-  /** standard error of the propeller's climb value, from three climbs or more */
-  readonly climbScatter: number | undefined;
   readonly converged: boolean;
   /** why the other flights were not believed, in words; the default e stands then */
   readonly doubt: string | undefined;
@@ -57,20 +53,17 @@ const plausibleSpanEfficiency = { low: 0.5, high: 0.9 } as const; // common prac
 const tolerance = 1e-6; // of k in the climb, and of the speed [m/s] at which it has that value
 const mostRounds = 30;
 
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+const isSame = (one: PropellerOnAirframe, other: PropellerOnAirframe) =>
+  Math.abs(one.climbSpeed - other.climbSpeed) < tolerance &&
+  Math.abs(one.efficiency(one.climbSpeed) - other.efficiency(other.climbSpeed)) < tolerance;
 
-/** Standard error of a mean; two values are too few to tell. */
-function standardError(values: readonly number[]): number | undefined {
-  if (values.length < 3) return undefined;
-  const middle = mean(values);
-  const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
-  return Math.sqrt(squares / (values.length - 1) / values.length);
-}
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /**
  * Polar and propeller efficiency from the known flights: C_D0 from one level flight; e from the others or, without any,
  * from climbs; with both, the climbs fix the climb value of k. The speed at which k has that value depends on the polar,
- * the drag at the other flights on k: repeated until value and speed stand still.
+ * the drag at the other flights on k, the cooling drag on the propeller's thrust: repeated until value and speed stand
+ * still, the costly cooling in an outer round.
  */
 export function fitPolar(context: Context, known: KnownFlights): PolarFit {
   const { airframe } = context.catalogue;
@@ -99,57 +92,61 @@ export function fitPolar(context: Context, known: KnownFlights): PolarFit {
   const asFlown = dragOfKnownFlight(flight(level, 0), points.cruise);
   let total = polarThroughPoint(asFlown, wingArea, wing, oswaldEfficiency);
   let propeller = propellerAt(climbAnchorSpeed(total, wingArea, maximumTakeoffWeight));
-  /** cooling and options of a known flight [m²] */
-  const extras = ({ engine, curves, air, point, trueAirspeed }: Flown) => {
-    const aircraft = aircraftWith(airframe, engine, curves, propeller, total);
-    const streams = streamsOf(context.cooling.of(engine.name), engine, aircraft);
-    const cooling = coolingDragArea(streams, aircraft, engine, air, trueAirspeed, point.power);
-    return known.optionsDragArea + cooling;
+  /** cooling and options of every known flight [m²] */
+  const extraDragAreas = () => {
+    const packages = new Map<Package, { aircraft: AircraftInFlight; streams: readonly StreamData[] }>();
+    return new Map(
+      [level, ...otherLevels, ...climbs].map((flown) => {
+        const { engine, curves, air, point, trueAirspeed } = flown;
+        const aircraft =
+          packages.get(engine)?.aircraft ?? aircraftWith(airframe, engine, curves, propeller, total);
+        const streams =
+          packages.get(engine)?.streams ?? streamsOf(context.cooling.of(engine.name), engine, aircraft);
+        packages.set(engine, { aircraft, streams });
+        const cooling = coolingDragArea(streams, aircraft, engine, air, trueAirspeed, point.power);
+        return [flown, known.optionsDragArea + cooling] as const;
+      }),
+    );
   };
-  const drag = (flown: Flown, dragArea: number) =>
-    dragOfKnownFlight(flight(flown, dragArea), propeller.efficiency(flown.trueAirspeed));
 
   const others = otherLevels.length > 0 ? otherLevels : climbs;
-  for (let round = 0; ; round++) {
-    const levelExtras = extras(level);
-    const levelDrag = drag(level, levelExtras);
-    const dragOf = (flown: Flown) => drag(flown, extras(flown));
+  const polarWith = (drag: (flown: Flown) => DragPoint) => {
     const through =
       others.length > 0
-        ? attempt(() => polarThroughPoints([levelDrag, ...others.map(dragOf)], wingArea, wing))
+        ? attempt(() => polarThroughPoints([level, ...others].map(drag), wingArea, wing))
         : undefined;
     const found = through?.value?.spanEfficiency ?? 0;
-    const believed = found >= plausibleSpanEfficiency.low && found <= plausibleSpanEfficiency.high;
-    const dragPolar =
-      believed && through?.value
-        ? through.value
-        : polarThroughPoint(levelDrag, wingArea, wing, oswaldEfficiency);
-    total = withDragArea(dragPolar, levelExtras, wingArea);
-    const efficiencies =
-      otherLevels.length > 0
-        ? climbs.map((climb) => efficiencyFromClimb(dragPolar, wingArea, flight(climb, extras(climb))))
-        : [];
-    const next =
-      efficiencies.length > 0
-        ? propellerAt(mean(climbs.map(({ trueAirspeed }) => trueAirspeed)), mean(efficiencies))
-        : propellerAt(climbAnchorSpeed(total, wingArea, maximumTakeoffWeight));
-    const change = Math.max(
-      Math.abs(next.climbSpeed - propeller.climbSpeed),
-      Math.abs(next.efficiency(next.climbSpeed) - propeller.efficiency(propeller.climbSpeed)),
+    if (through?.value && found >= plausibleSpanEfficiency.low && found <= plausibleSpanEfficiency.high)
+      return { dragPolar: through.value, doubt: undefined };
+    return {
+      dragPolar: polarThroughPoint(drag(level), wingArea, wing, oswaldEfficiency),
+      doubt: through && (through.refusal ?? `e would be ${found.toFixed(2)}`),
+    };
+  };
+  const propellerWith = (dragPolar: DragPolar, areas: ReadonlyMap<Flown, number>) => {
+    if (otherLevels.length === 0 || climbs.length === 0)
+      return propellerAt(climbAnchorSpeed(total, wingArea, maximumTakeoffWeight));
+    const efficiencies = climbs.map((climb) =>
+      efficiencyFromClimb(dragPolar, wingArea, flight(climb, areas.get(climb) as number)),
     );
-    const converged = round > 0 && change < tolerance;
-    propeller = next;
-    if (converged || round >= mostRounds) {
-      const doubt =
-        others.length === 0 || believed ? undefined : (through?.refusal ?? `e would be ${found.toFixed(2)}`);
-      return {
-        dragPolar,
-        propeller,
-        scatter: believed ? through?.value?.scatter : undefined,
-        climbScatter: standardError(efficiencies),
-        converged,
-        doubt,
-      };
+    return propellerAt(mean(climbs.map(({ trueAirspeed }) => trueAirspeed)), mean(efficiencies));
+  };
+
+  for (let outer = 0; ; outer++) {
+    const areas = extraDragAreas();
+    const drag = (flown: Flown) =>
+      dragOfKnownFlight(flight(flown, areas.get(flown) as number), propeller.efficiency(flown.trueAirspeed));
+    const before = propeller;
+    for (let round = 0; ; round++) {
+      const { dragPolar, doubt } = polarWith(drag);
+      total = withDragArea(dragPolar, areas.get(level) as number, wingArea);
+      const next = propellerWith(dragPolar, areas);
+      const settled = isSame(next, propeller);
+      propeller = next;
+      if (!settled && round < mostRounds) continue;
+      const converged = settled && isSame(propeller, before);
+      if (converged || outer >= mostRounds) return { dragPolar, propeller, converged, doubt };
+      break;
     }
   }
 }

@@ -12,25 +12,22 @@ import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { governing, type StreamCooling } from './cooling.ts';
 import type { Shown } from './display.ts';
-import type { FlownPolar } from './knownFlights.ts';
-import type { Recalibration } from './recalibration.ts';
+import { constantsOf, type FlightConstants, type Recalibration } from './recalibration.ts';
 import { maximumLift } from './stallCards.ts';
 import { tableUnits } from './tableUnits.ts';
 
 const to = (digits: number, value: number | undefined): Cell =>
   value === undefined ? null : Number(value.toPrecision(digits));
 
-/** Two standard errors: nineteen in twenty. */
-const scattered = (scatter: number | undefined) => (scatter === undefined ? undefined : 2 * scatter);
-
-const climbEfficiency = ({ propeller }: FlownPolar) => propeller.efficiency(propeller.climbSpeed);
-
 /** Conductance of a radiator [W/K], K of fins. */
 const coolingConstant = ({ stream: { exchanger } }: StreamCooling) =>
   exchanger.kind === 'fins' ? exchanger.coefficient : exchanger.conductance;
 
 /** Constants without a unit, and those of the engine. */
-function constantRows({ display, catalogue }: Context, { adopted, before, after }: Recalibration): Cell[][] {
+function constantRows(
+  { display, catalogue }: Context,
+  { adopted, before, after, scatter }: Recalibration,
+): Cell[][] {
   const plain = (label: string, was: number | undefined, is: number | undefined, half?: number): Cell[] => [
     label,
     to(3, was),
@@ -55,25 +52,13 @@ function constantRows({ display, catalogue }: Context, { adopted, before, after 
     const label = kind === 'fins' ? 'fins, K of the temperature law' : `${kind}, conductance, W/K`;
     return plain(label, was && coolingConstant(was), coolingConstant(stream));
   });
+  const [was, is] = [before.flown && constantsOf(before.flown), after.flown && constantsOf(after.flown)];
+  const constant = (label: string, key: keyof FlightConstants) =>
+    plain(label, was?.[key], is?.[key], scatter && 2 * scatter[key]);
   return [
-    plain(
-      'zero-lift drag coefficient, without cooling air and options',
-      before.flown?.dragPolar.zeroLiftDragCoefficient,
-      after.flown?.dragPolar.zeroLiftDragCoefficient,
-      scattered(after.flown?.scatter?.zeroLiftDragCoefficient),
-    ),
-    plain(
-      'Oswald efficiency e',
-      before.flown?.dragPolar.spanEfficiency,
-      after.flown?.dragPolar.spanEfficiency,
-      scattered(after.flown?.scatter?.spanEfficiency),
-    ),
-    plain(
-      'propeller efficiency k in the climb',
-      before.flown && climbEfficiency(before.flown),
-      after.flown && climbEfficiency(after.flown),
-      scattered(after.flown?.climbScatter),
-    ),
+    constant('zero-lift drag coefficient, without cooling air and options', 'zeroLiftDrag'),
+    constant('Oswald efficiency e', 'spanEfficiency'),
+    constant('propeller efficiency k in the climb', 'climbEfficiency'),
     plain(
       'ground roll, of the model’s',
       before.assessment.flight?.groundRollFactor,
@@ -154,7 +139,7 @@ function adoptedRows(context: Context, { adopted, before }: Recalibration): Cell
 /** Constants and figures before and after, and the rows that make the comparison use the measurements. */
 export function recalibrationRows(context: Context, found: Recalibration): Cell[][] {
   return [
-    ['What the measurements change; ± two standard errors, from three flights or more'],
+    ['What the measurements change; ± two standard errors, from how the flights agree'],
     ['', 'Before', 'After', '±', 'Unit'],
     ...constantRows(context, found),
     ...figureRows(context, found),

@@ -94,22 +94,9 @@ export function polarThroughPoint(
   return { zeroLiftDragCoefficient, aspectRatio, spanEfficiency };
 }
 
-/** How far constants found from more points than they need may be off: one standard error. */
-export interface PolarScatter {
-  /** of C_D0 [-] */
-  readonly zeroLiftDragCoefficient: number;
-  /** of e [-] */
-  readonly spanEfficiency: number;
-}
-
-export interface FittedPolar extends DragPolar {
-  /** undefined with two points: they are met exactly */
-  readonly scatter: PolarScatter | undefined;
-}
-
 /**
  * Polar through known points: C_D = C_D0 + K C_L², K = 1/(π e A), by least squares of (ΔC_D/C_D)², for power and speed
- * err by shares; through two points exactly. Standard errors from what is left over.
+ * err by shares; through two points exactly.
  *
  * A small error of a point is a large one of e when the lift coefficients are close: take some fast, some slow.
  * @param points steady flights whose drag is known, at least two
@@ -123,7 +110,7 @@ export function polarThroughPoints(
   points: readonly DragPoint[],
   wingArea: number,
   aspectRatio: number,
-): FittedPolar {
+): DragPolar {
   requireAbove('aspectRatio', aspectRatio, 0, '');
   const known = points.map((point) => {
     const { lift, drag } = coefficients(point, wingArea);
@@ -141,20 +128,5 @@ export function polarThroughPoints(
   requireAbove('induced drag factor from the points', factor, 0, '');
   const zeroLiftDragCoefficient = meanY - factor * meanX;
   requireAbove('zero-lift drag coefficient from the points', zeroLiftDragCoefficient, 0, '');
-  const spanEfficiency = 1 / (Math.PI * factor * aspectRatio);
-  const spare = known.length - 2;
-  const left =
-    sum(({ x, y, ...point }) => point.weight * (y - zeroLiftDragCoefficient - factor * x) ** 2) / spare;
-  return {
-    zeroLiftDragCoefficient,
-    aspectRatio,
-    spanEfficiency,
-    scatter:
-      spare > 0
-        ? {
-            zeroLiftDragCoefficient: Math.sqrt(left * (1 / weight + meanX ** 2 / spread)),
-            spanEfficiency: (spanEfficiency * Math.sqrt(left / spread)) / factor,
-          }
-        : undefined,
-  };
+  return { zeroLiftDragCoefficient, aspectRatio, spanEfficiency: 1 / (Math.PI * factor * aspectRatio) };
 }
