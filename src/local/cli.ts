@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Command, Option } from 'commander';
+import { Argument, Command, Option } from 'commander';
 import packageFile from '../../package.json' with { type: 'json' };
 import type { CompareOptions } from './compare.ts';
 import { endingOf } from './ending.ts';
@@ -14,7 +14,12 @@ const program = new Command('npm start --')
     'Lays the workbook out from a folder of CSV tables, calculates it with the script that is pushed to Google Sheets,\n' +
       'prints the comparison and writes the workbook as .xlsx and a report for a customer as .html.',
   )
-  .argument('[folder]', 'folder of tables, one CSV file each', join(samples, 'godwit'))
+  .addArgument(
+    new Argument('[folder]', 'folder of tables, one CSV file each').default(
+      join(samples, 'godwit'),
+      'samples/godwit',
+    ),
+  )
   .option('-o, --out <folder>', 'where workbook and report are written', 'out')
   .option('-p, --package <name>', 'print this package only (may be repeated)', collect)
   .option(
