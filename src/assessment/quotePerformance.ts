@@ -29,7 +29,7 @@ function comparisonRow(
   const found = value(assessment, comparison);
   const cell =
     typeof found === 'number' && shown ? shownNumber(display, shown, found) : String(found ?? notKnown);
-  return row(label.replace(/^ +/, '… '), cell, shown ? display.unit(shown) : '');
+  return row(label.replace(/^ +/, '… '), cell, shown && typeof cell === 'object' ? display.unit(shown) : '');
 }
 
 /** Speed, climb, range, mission and cost of the package quoted; what is not known says so. */

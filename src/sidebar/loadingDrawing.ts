@@ -1,12 +1,16 @@
 import type { LoadingPicture, PicturePoint } from '../assessment/quotePicture.ts';
 import { limitColour, packageStyles } from '../workbook/palette.ts';
 import { html, svg } from './element.ts';
+import { along, letterPlace, outlineLabelPlace, type Spot } from './labelPlaces.ts';
 
 const width = 720;
-const height = 420;
+const height = 360;
 const margin = { left: 72, right: 24, top: 24, bottom: 56 };
 const labelSize = 13; // px
+const letterWidth = 6.4; // px, of the average letter at that size
 const ink = '#000000';
+/** White around letters, so that a line under them does not run through them. */
+const halo = { stroke: '#ffffff', 'stroke-width': '3', 'paint-order': 'stroke' };
 const gridColour = '#dddddd';
 
 /** Round numbers about so many steps apart, from below the least to above the greatest. */
@@ -27,6 +31,7 @@ export const loadingLetter = (index: number) => String.fromCharCode('A'.charCode
 interface Scale {
   readonly x: (cg: number) => number;
   readonly y: (weight: number) => number;
+  readonly spot: (point: PicturePoint) => Spot;
 }
 
 const round = (value: number) => Math.round(value * 10) / 10;
@@ -51,7 +56,7 @@ function grid(scale: Scale, across: readonly number[], up: readonly number[]): S
   return [
     ...across.flatMap((cg) => [
       line(scale.x(cg), bottom, scale.x(cg), top),
-      text(String(cg), scale.x(cg), bottom + 18, { 'text-anchor': 'middle' }),
+      text(cg.toLocaleString('en-US'), scale.x(cg), bottom + 18, { 'text-anchor': 'middle' }),
     ]),
     ...up.flatMap((weight) => [
       line(left, scale.y(weight), right, scale.y(weight)),
@@ -60,36 +65,13 @@ function grid(scale: Scale, across: readonly number[], up: readonly number[]): S
   ];
 }
 
-interface Box {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** A place for a letter beside a point that no other letter is near; else to its right. */
-function freePlace(at: Box, taken: readonly Box[]): Box {
-  const around = [
-    { x: at.x + 12, y: at.y + 5 },
-    { x: at.x - 12, y: at.y + 5 },
-    { x: at.x, y: at.y - 9 },
-    { x: at.x, y: at.y + 19 },
-    { x: at.x + 22, y: at.y - 8 },
-    { x: at.x - 22, y: at.y - 8 },
-  ];
-  const isFree = (place: Box) =>
-    taken.every(
-      (other) => Math.abs(other.x - place.x) > labelSize || Math.abs(other.y - place.y) > labelSize,
-    );
-  return around.find(isFree) ?? (around[0] as Box);
-}
-
 /** Each loading: filled at takeoff, open with empty tanks, a cross where it fails; between them fuel burns off. */
-function loadings(picture: LoadingPicture, scale: Scale): SVGElement[] {
-  const at = ([cg, weight]: PicturePoint): Box => ({ x: scale.x(cg), y: scale.y(weight) });
-  const marks = picture.loadings.map(({ path }) => path.map(at));
-  const taken: Box[] = marks.flat();
+function loadings(picture: LoadingPicture, scale: Scale, label: Spot[]): SVGElement[] {
+  const marks = picture.loadings.map(({ path }) => path.map(scale.spot));
+  const taken: Spot[] = [...label, ...marks.flat()];
   return picture.loadings.flatMap(({ path, passes }, index) => {
-    const [takeoff, zeroFuel] = [marks[index]?.[0] as Box, marks[index]?.[path.length - 1] as Box];
-    const place = freePlace(takeoff, taken);
+    const [takeoff, zeroFuel] = [marks[index]?.[0] as Spot, marks[index]?.[path.length - 1] as Spot];
+    const place = letterPlace(takeoff, taken);
     taken.push(place);
     const arm = 6;
     const mark = passes
@@ -120,9 +102,7 @@ function loadings(picture: LoadingPicture, scale: Scale): SVGElement[] {
       text(loadingLetter(index), place.x, place.y, {
         'text-anchor': 'middle',
         'font-weight': 'bold',
-        stroke: '#ffffff',
-        'stroke-width': '3',
-        'paint-order': 'stroke',
+        ...halo,
       }),
     ];
   });
@@ -136,23 +116,36 @@ export function loadingDrawing(picture: LoadingPicture): SVGElement {
   const across = ticks(Math.min(...cgs), Math.max(...cgs), 8);
   const up = ticks(Math.min(...weights), Math.max(...weights), 6);
   const span = (values: readonly number[]) => (values[values.length - 1] as number) - (values[0] as number);
-  const scale: Scale = {
-    x: (cg) =>
-      margin.left + ((cg - (across[0] as number)) / span(across)) * (width - margin.left - margin.right),
-    y: (weight) =>
-      height -
-      margin.bottom -
-      ((weight - (up[0] as number)) / span(up)) * (height - margin.top - margin.bottom),
-  };
+  const x = (cg: number) =>
+    margin.left + ((cg - (across[0] as number)) / span(across)) * (width - margin.left - margin.right);
+  const y = (weight: number) =>
+    height -
+    margin.bottom -
+    ((weight - (up[0] as number)) / span(up)) * (height - margin.top - margin.bottom);
+  const scale: Scale = { x, y, spot: ([cg, weight]) => ({ x: x(cg), y: y(weight) }) };
   const style = packageStyles(picture.count, picture.baseline)[picture.index];
   const colour = style?.colour ?? ink;
   const top = picture.limits.reduce((best, point) => (point[1] > best[1] ? point : best), [
     0, 0,
   ] as PicturePoint);
-  const lowest = picture.region.reduce<PicturePoint | undefined>(
-    (best, point) => (best === undefined || point[1] < best[1] ? point : best),
-    undefined,
+  const name = `every loading with ${picture.packageName}`;
+  const half = (name.length * letterWidth) / 2;
+  const place = outlineLabelPlace(
+    picture.region.map(scale.spot),
+    half,
+    along(picture.limits.map(scale.spot)),
+    picture.loadings.flatMap(({ path }) => path.map(scale.spot)),
+    margin.left,
+    width - margin.right,
   );
+  const parts = Math.ceil(half / 5);
+  const label =
+    place === undefined
+      ? []
+      : Array.from({ length: 2 * parts + 1 }, (_, part) => ({
+          x: place.x + (part / parts - 1) * half,
+          y: place.y,
+        }));
   return svg(
     'svg',
     {
@@ -179,18 +172,9 @@ export function loadingDrawing(picture: LoadingPicture): SVGElement {
       stroke: limitColour,
       'stroke-width': '3',
     }),
-    ...loadings(picture, scale),
+    ...loadings(picture, scale, label),
     text('CG limits', scale.x(top[0]) + 6, scale.y(top[1]) - 7, { fill: limitColour, 'font-weight': 'bold' }),
-    ...(lowest === undefined
-      ? []
-      : [
-          text(`every loading with ${picture.packageName}`, scale.x(lowest[0]), scale.y(lowest[1]) + 17, {
-            'text-anchor': 'middle',
-            stroke: '#ffffff',
-            'stroke-width': '3',
-            'paint-order': 'stroke',
-          }),
-        ]),
+    ...(place === undefined ? [] : [text(name, place.x, place.y, { 'text-anchor': 'middle', ...halo })]),
     text(`CG aft of datum, ${picture.armUnit}`, (margin.left + width - margin.right) / 2, height - 12, {
       'text-anchor': 'middle',
     }),

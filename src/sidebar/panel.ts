@@ -13,7 +13,8 @@ let quotes: readonly PanelQuote[] = [];
 let queue: Promise<unknown> = Promise.resolve();
 let waiting = 0;
 
-const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+/** An error may come from another frame, whose Error is not this one's. */
+const messageOf = (error: unknown) => String((error as { message?: unknown } | null)?.message ?? error);
 
 function say(text: string, isError = false): void {
   const status = byId('status');

@@ -4,41 +4,58 @@ import type { QuoteCell, QuoteSection } from '../assessment/quoteSection.ts';
 import { byId, html } from './element.ts';
 import { loadingFigure } from './loadingDrawing.ts';
 
-const pictureAfter = 'Loadings, from takeoff to zero fuel';
+const pictureBefore = 'Loadings, from takeoff to zero fuel';
+const longestUnbroken = 20; // rows of a table that is kept on one page
+const longestWord = 10; // characters of a cell that is kept on one line
 
-function cell(content: QuoteCell): HTMLElement {
-  return typeof content === 'string'
-    ? html('td', {}, content)
-    : html('td', { class: 'number' }, content.text);
+/** A column of a table as it is printed: one of numbers where any of its cells is one. */
+interface Column {
+  readonly index: number;
+  readonly label: string;
+  readonly className: string | undefined;
 }
 
-/** A column is a column of numbers where any of its cells is one. */
-function heads({ columns, rows }: QuoteSection): HTMLElement[] {
-  return columns.map((column, index) => {
-    const isNumber = rows.some(({ cells }) => typeof cells[index] === 'object');
-    return html('th', { scope: 'col', class: isNumber ? 'number' : undefined }, column);
+/** The columns that hold anything. */
+function columnsOf({ columns, rows }: QuoteSection): Column[] {
+  return columns.flatMap((label, index) => {
+    const cells = rows.map((row) => row.cells[index]);
+    const isEmpty = cells.every((content) => content === '' || content === undefined);
+    const className = cells.some((content) => typeof content === 'object') ? 'number' : undefined;
+    return isEmpty ? [] : [{ index, label, className }];
   });
 }
 
+const words = (content: QuoteCell | undefined) =>
+  typeof content === 'object' ? content.text : (content ?? '');
+
 function sectionElement(section: QuoteSection): HTMLElement {
-  const { title, columns, rows, notes } = section;
-  const hasHeads = columns.some((column) => column !== '');
+  const { title, rows, notes } = section;
+  const columns = columnsOf(section);
+  const hasHeads = columns.some(({ label }) => label !== '');
+  const heads = columns.map(({ label, className }) => html('th', { scope: 'col', class: className }, label));
   const table = html(
     'table',
     {},
-    ...(hasHeads ? [html('thead', {}, html('tr', {}, ...heads(section)))] : []),
+    ...(hasHeads ? [html('thead', {}, html('tr', {}, ...heads))] : []),
     html(
       'tbody',
       {},
       ...rows.map(({ cells, isTotal }) =>
-        html('tr', { class: isTotal === true ? 'total' : undefined }, ...cells.map(cell)),
+        html(
+          'tr',
+          { class: isTotal === true ? 'total' : undefined },
+          ...columns.map(({ index, className }) => {
+            const content = words(cells[index]);
+            const short = content.length <= longestWord ? 'short' : undefined;
+            return html('td', { class: className ?? short }, content);
+          }),
+        ),
       ),
     ),
   );
-  const isLong = rows.length > 12;
   return html(
     'section',
-    { class: isLong ? 'long' : undefined },
+    { class: rows.length > longestUnbroken ? 'long' : undefined },
     html('h2', {}, title),
     table,
     ...notes.map((note) => html('p', { class: 'note' }, note)),
@@ -104,8 +121,8 @@ function show(): void {
     html('h2', { class: 'subject' }, `${quote.airframe} with ${quote.packageName}`),
     keyFigures(issued),
     ...quote.sections.flatMap((section) =>
-      section.title === pictureAfter
-        ? [sectionElement(section), loadingFigure(quote.picture)]
+      section.title === pictureBefore
+        ? [loadingFigure(quote.picture), sectionElement(section)]
         : [sectionElement(section)],
     ),
     html(
