@@ -1,5 +1,3 @@
-/// <reference lib="dom" />
-/// <reference lib="dom.iterable" />
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { pageFiles } from '../../src/local/pages.ts';
 
