@@ -41,7 +41,9 @@ const withCell = (row: Row, at: number, cell: Cell): Row =>
 const shuffled = <T>(list: readonly T[]) => fc.shuffledSubarray([...list], { minLength: list.length });
 const runs = (numRuns: number) => ({ numRuns });
 
-/** Every number of an assessment by its path; rows and functions left out. */
+const leftOut = new Set(['row', 'findings', 'asked', 'context']); // places in tables, words, and what all packages share
+
+/** Every number of an assessment by its path. */
 function numbersOf(value: unknown, path = '', found = new Map<string, number>()): Map<string, number> {
   if (typeof value === 'number') found.set(path, value);
   else if (
@@ -51,7 +53,7 @@ function numbersOf(value: unknown, path = '', found = new Map<string, number>())
     !(value instanceof Set)
   ) {
     for (const [key, inner] of Object.entries(value)) {
-      if (key !== 'row' && key !== 'findings') numbersOf(inner, `${path}.${key}`, found);
+      if (!leftOut.has(key)) numbersOf(inner, `${path}.${key}`, found);
     }
   }
   return found;
