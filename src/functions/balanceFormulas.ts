@@ -4,6 +4,7 @@ import {
   envelopeFrom,
   heaviest,
   weightTolerance,
+  weightTolerance,
 } from '../engineering/envelope.ts';
 import { extremeLoading, type Station } from '../engineering/loading.ts';
 import { loadingPolygon } from '../engineering/loadingPolygon.ts';
@@ -60,7 +61,7 @@ const asEnvelope = (list: readonly ThreeColumns[]): Envelope =>
 /** The stations' least loads are always aboard. */
 function requireRoom(weight: number, list: readonly Station[], maximum: number): void {
   const least = list.reduce((sum, { minimum }) => sum + minimum, weight);
-  if (least > maximum)
+  if (least > maximum * (1 + weightTolerance))
     throw mustBe('maximum_weight', `at least ${least}, empty with the minimum weights`, maximum);
 }
 

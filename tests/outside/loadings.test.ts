@@ -28,7 +28,7 @@ const aircraft = randomAircraft.map(withoutOtherLimits).map((limits) => ({
     stations: [...limits.stations, ...limits.tanks].map(
       ({ arm, minimum, maximum }): StationRow => [arm, minimum, maximum],
     ),
-    maximumWeight: limits.maximumWeight * (1 + 1e-9), // sums of cells do not return it exactly
+    maximumWeight: limits.maximumWeight,
   } satisfies Aircraft,
 }));
 
