@@ -4,7 +4,6 @@ import {
   envelopeFrom,
   heaviest,
   weightTolerance,
-  weightTolerance,
 } from '../engineering/envelope.ts';
 import { extremeLoading, type Station } from '../engineering/loading.ts';
 import { loadingPolygon } from '../engineering/loadingPolygon.ts';
