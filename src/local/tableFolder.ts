@@ -7,17 +7,23 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
-import { type TableGrids, type TableName, tableNames } from '../tables/catalogue.ts';
+import { buildTables } from '../tables/build.ts';
 import { type Cell, type Grid, isDate } from '../tables/cell.ts';
 import type { Remark } from '../tables/faults.ts';
+import { inputNames } from '../tables/inputs.ts';
+
+/** Every table a folder may hold: those a package is compared from, the terms of a quote, the builder's. */
+const folderTables = [...inputNames, ...buildTables] as const;
+export type FolderTable = (typeof folderTables)[number];
+export type FolderGrids = Readonly<Partial<Record<FolderTable, Grid>>>;
 
 export interface TableFolder {
-  readonly grids: TableGrids;
+  readonly grids: FolderGrids;
   /** CSV files that are no table. */
   readonly remarks: readonly Remark[];
 }
 
-export function fileNameOf(table: TableName): string {
+export function fileNameOf(table: FolderTable): string {
   return `${table.replace(/ /g, '-')}.csv`;
 }
 
@@ -28,24 +34,24 @@ export function fileNameOf(table: TableName): string {
 export function readTableFolder(folder: string): TableFolder {
   if (!existsSync(folder) || !statSync(folder).isDirectory())
     throw new Error(`there is no folder "${folder}"`);
-  const grids: Partial<Record<TableName, Grid>> = {};
+  const grids: Partial<Record<FolderTable, Grid>> = {};
   const remarks: Remark[] = [];
   for (const file of readdirSync(folder).sort()) {
     if (!/\.csv$/i.test(file)) continue;
-    const table = tableNames.find((name) => fileNameOf(name) === file);
+    const table = folderTables.find((name) => fileNameOf(name) === file);
     if (table === undefined) remarks.push({ table: file, text: 'is none of the tables and is not read' });
     else grids[table] = gridOfCsv(textOfFile(join(folder, file)), file);
   }
   if (Object.keys(grids).length === 0) {
-    throw new Error(`"${folder}" holds none of the tables: ${tableNames.map(fileNameOf).join(', ')}`);
+    throw new Error(`"${folder}" holds none of the tables: ${folderTables.map(fileNameOf).join(', ')}`);
   }
   return { grids, remarks };
 }
 
 /** Writes the tables given, making the folder where there is none; files of other tables are left as they are. */
-export function writeTableFolder(folder: string, grids: TableGrids): void {
+export function writeTableFolder(folder: string, grids: FolderGrids): void {
   mkdirSync(folder, { recursive: true });
-  for (const table of tableNames) {
+  for (const table of folderTables) {
     const grid = grids[table];
     if (grid !== undefined) writeFileSync(join(folder, fileNameOf(table)), csvOfGrid(grid));
   }

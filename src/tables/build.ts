@@ -11,7 +11,8 @@ import { type WeighingItem, weighingItemsTable } from './weighingItems.ts';
 import { type WeighingRow, weighingsTable } from './weighings.ts';
 
 /** The builder's tables, beside those a package is compared from; each may be left out. */
-export type BuildTable = 'weighings' | 'weighing items' | 'changes' | 'as quoted' | 'test results';
+export const buildTables = ['weighings', 'weighing items', 'changes', 'as quoted', 'test results'] as const;
+export type BuildTable = (typeof buildTables)[number];
 export type BuildGrids = Readonly<Partial<Record<BuildTable, Grid | undefined>>>;
 
 /** One aircraft as it was built, weighed, changed and flown. */

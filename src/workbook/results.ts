@@ -205,13 +205,13 @@ export const results = {
     title: 'Empty weight and CG through every change since',
     arguments: [...catalogue, 'weighings', 'weighing_items', 'changes'],
     rows: 200,
-    columns: 10,
+    columns: 11,
   }),
   flightTests: result({
     function: 'FLIGHT_TEST_CARDS',
     title: 'The cards, on the ground first',
     arguments: [...catalogue, 'test_results'],
-    rows: 300,
-    columns: 10,
+    rows: 400,
+    columns: 18,
   }),
 } as const;
