@@ -1,4 +1,4 @@
-import { isBlank } from '../tables/cell.ts';
+import type { Cell } from '../tables/cell.ts';
 import type { FieldLayout, Layout } from '../workbook/layout.ts';
 import { rectangles } from '../workbook/rectangles.ts';
 import { part, type Range, rangeOf } from './places.ts';
@@ -39,9 +39,12 @@ class Rules {
     return this.#once(`names ${table}`, () => build().setAllowInvalid(true).build());
   }
 
-  /** For a field's value: its choices, a tick box in a record, or the names of another table. */
-  of(field: FieldLayout | undefined, isRecord: boolean): Rule | undefined {
-    if (field?.tickBox) return isRecord ? this.tick() : this.list(flags);
+  /**
+   * For a field's value: its choices, a tick box where it holds TRUE or FALSE, or the names of another table. A tick box
+   * over anything else would make FALSE of it.
+   */
+  of(field: FieldLayout | undefined, cell: Cell): Rule | undefined {
+    if (field?.tickBox) return typeof cell === 'boolean' ? this.tick() : this.list(flags);
     if (field?.choices) return this.list(field.choices);
     return field?.namesFrom ? this.namesOf(field.namesFrom) : undefined;
   }
@@ -75,11 +78,7 @@ function ruleAt(
     const list = field.unit && units[field.unit];
     return list ? rules.list(list) : undefined;
   }
-  if (!isValue[column]) return undefined;
-  const isRecord = isRows
-    ? (grid[row] ?? []).some((cell) => !isBlank(cell))
-    : table.shape === 'attributes' || !isBlank(grid[header]?.[column]);
-  return rules.of(field, isRecord);
+  return isValue[column] ? rules.of(field, grid[row]?.[column] ?? null) : undefined;
 }
 
 /** What every cell of the tables offers to choose from: choices, names, tick boxes, the units of its kind. */

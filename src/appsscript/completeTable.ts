@@ -31,7 +31,7 @@ function completeRows(
   named: Place,
   currency: string,
   announce: () => void,
-): void {
+): Place {
   const at = takeInRowsBelow(named);
   const grid = gridOf(at);
   const unused = Math.min(missing.length, freeColumnsAtEnd(grid));
@@ -40,8 +40,9 @@ function completeRows(
   if (moreRows > 0 || missing.length > 0) announce();
   makeRoomRight(at, moreColumns);
   makeRoomBelow(at, moreRows);
-  nameRange(book, table, named, { ...at, rows: at.rows + moreRows, columns: at.columns + moreColumns });
-  if (missing.length === 0) return;
+  const place = { ...at, rows: at.rows + moreRows, columns: at.columns + moreColumns };
+  nameRange(book, table, named, place);
+  if (missing.length === 0) return place;
   const header = headerRow(table, grid);
   const below = grid.slice(header + 1).findIndex((line) => !line.every(isBlank));
   const between = Array.from({ length: Math.max(0, below) }, () => missing.map(() => null));
@@ -50,6 +51,7 @@ function completeRows(
     ...between,
     missing.map((field) => startingUnit(field, currency)),
   ]);
+  return place;
 }
 
 /** Rows for the attributes that a table lacks. */
@@ -60,15 +62,16 @@ function completeAttributes(
   named: Place,
   currency: string,
   announce: () => void,
-): void {
+): Place {
   const at = takeInRowsBelow(named);
   const grid = gridOf(at);
   const unused = Math.min(missing.length, freeRowsAtEnd(grid));
   const more = missing.length - unused;
   if (missing.length > 0) announce();
   makeRoomBelow(at, more);
-  nameRange(book, table, named, { ...at, rows: at.rows + more });
-  if (missing.length === 0) return;
+  const place = { ...at, rows: at.rows + more };
+  nameRange(book, table, named, place);
+  if (missing.length === 0) return place;
   const source = tableSource(table, grid);
   const labelAt = source?.column('attribute') ?? 0;
   const unitAt = source?.column('unit') ?? -1;
@@ -79,6 +82,7 @@ function completeAttributes(
     }),
   );
   write(at.view, at.row + at.rows - unused, at.column, lines);
+  return place;
 }
 
 /** Brings the words above a table's header up to date, where they are still the workbook's own. */
@@ -96,6 +100,7 @@ export function refreshWords(table: TableLayout, fields: readonly FieldLayout[],
  * Gives a table that a person has filled the columns and rows it lacks; every cell keeps its place and contents.
  * @param named the place of its named range
  * @param announce called before it gets new cells, which want looks
+ * @returns its place then
  */
 export function completeTable(
   book: Book,
@@ -104,12 +109,12 @@ export function completeTable(
   named: Place,
   currency: string,
   announce: () => void,
-): void {
+): Place {
   const source = tableSource(table, gridOf(named));
   const labelAt = source?.column('attribute') ?? -1;
   const present = table.shape === 'rows' ? source?.header : source?.body.map((line) => line[labelAt]);
   const known = new Set(present?.map((cell) => nameKey(String(cell ?? ''))));
   const missing = fields.filter(({ label }) => !known.has(nameKey(label)));
   const complete = table.shape === 'rows' ? completeRows : completeAttributes;
-  complete(book, table, missing, named, currency, announce);
+  return complete(book, table, missing, named, currency, announce);
 }

@@ -11,6 +11,12 @@ const begins = (text: string) => SpreadsheetApp.newConditionalFormatRule().whenT
 const looks: readonly (() => Builder)[] = [
   () => begins('\u25a0').setBackground(colours.stopFill).setBold(true),
   () => begins('FAIL').setBackground(colours.stopFill).setBold(true),
+  () => begins('TOO HOT').setBackground(colours.stopFill).setBold(true),
+  () =>
+    SpreadsheetApp.newConditionalFormatRule()
+      .whenTextEqualTo('NO')
+      .setBackground(colours.stopFill)
+      .setBold(true),
   () => begins('\u25b2').setBackground(colours.checkFill),
   () => begins('No result:').setBackground(colours.checkFill).setBold(true),
   () => begins('\u00b7 Note').setFontColor(colours.noteInk),

@@ -14,6 +14,8 @@ export interface View {
   /** Its size, which grows with what is written. */
   rows: number;
   columns: number;
+  /** How often its rows or columns were moved by this run. */
+  moves: number;
   values: Grid;
   formulas: readonly (readonly string[])[];
 }
@@ -25,6 +27,7 @@ export function viewOf(sheet: Sheet): View {
     id: sheet.getSheetId(),
     rows: sheet.getMaxRows(),
     columns: sheet.getMaxColumns(),
+    moves: 0,
     values: range.getValues() as Cell[][],
     formulas: range.getFormulas(),
   };
@@ -36,12 +39,14 @@ export const emptyView = (sheet: Sheet): View => ({
   id: sheet.getSheetId(),
   rows: sheet.getMaxRows(),
   columns: sheet.getMaxColumns(),
+  moves: 0,
   values: [],
   formulas: [],
 });
 
 /** Reads a sheet again, after its rows or columns moved. */
-export const refresh = (view: View): View => Object.assign(view, viewOf(view.sheet));
+export const refresh = (view: View): View =>
+  Object.assign(view, viewOf(view.sheet), { moves: view.moves + 1 });
 
 /** A rectangle of a sheet, counted from 1. */
 export interface Place {

@@ -26,12 +26,10 @@ export function resultLooks(view: View, widths: readonly number[], placed: reado
   const first = placed[0]?.column ?? 1;
   rangeOf(cellPlace(view, 1, first))
     .setFontWeight('bold')
-    .setFontSize(14);
+    .setFontSize(12);
   rangeOf(cellPlace(view, 2, first)).setFontColor(colours.help);
   for (const each of placed) {
-    rangeOf(cellPlace(view, each.row - 1, each.column))
-      .setFontWeight('bold')
-      .setFontSize(12);
+    rangeOf(cellPlace(view, each.row - 1, each.column)).setFontWeight('bold');
   }
   const last = Math.max(...placed.map(({ result, column }) => column + result.columns - 1));
   widths.forEach((width, index) => {

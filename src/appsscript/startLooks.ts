@@ -11,12 +11,12 @@ export function startLooks(view: View, { lines, widths }: SheetLayout): void {
   });
   rangeOf(cellPlace(view, 1, 1))
     .setFontWeight('bold')
-    .setFontSize(14);
+    .setFontSize(12);
   rangeOf(cellPlace(view, 2, 1)).setFontColor(colours.help);
   lines.forEach(({ look }, index) => {
     if (look === undefined) return;
     const cell = rangeOf(cellPlace(view, linesRow + index, 1));
-    if (look === 'heading') cell.setFontWeight('bold').setFontSize(12);
+    if (look === 'heading') cell.setFontWeight('bold');
     if (look === 'input') markInput(cell);
     if (look === 'stop') cell.setBackground(colours.stopFill).setFontWeight('bold');
     if (look === 'check') cell.setBackground(colours.checkFill);

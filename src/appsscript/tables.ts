@@ -1,4 +1,4 @@
-import type { Cell, Grid } from '../tables/cell.ts';
+import type { Grid } from '../tables/cell.ts';
 import type { Grids, Layout, TableLayout } from '../workbook/layout.ts';
 import { fieldsOf, tableCells } from '../workbook/tableCells.ts';
 import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tableSource.ts';
@@ -67,13 +67,12 @@ const whyKept = (table: TableLayout, isFound: boolean) =>
     ? `the ${table.table} table before it was replaced`
     : `the ${table.table} table: its header was not found`;
 
-/** True where a table holds these cells already; a tick box that nobody ticked is as good as empty. */
+/** True where a table holds these cells already. */
 function isSame(present: Grid, cells: Grid): boolean {
-  const held = (cell: Cell) => (cell === false || cell === undefined || cell === '' ? null : cell);
   const sizes = [present, cells].map((grid) => `${grid.length} ${grid[0]?.length}`);
   return (
     sizes[0] === sizes[1] &&
-    present.every((line, r) => line.every((cell, c) => held(cell) === held(cells[r]?.[c])))
+    present.every((line, r) => line.every((cell, c) => (cell ?? '') === (cells[r]?.[c] ?? '')))
   );
 }
 
@@ -108,10 +107,21 @@ export function placeTables(
   const names = namesIn(tables, (name) => grids.get(name));
   const currency =
     tables.map((table) => currencyOf(table, grids.get(table.table))).find((code) => code) ?? 'USD';
-  const namedPlace = ({ range }: TableLayout): Place | undefined => {
-    const named = book.getRangeByName(range);
-    return named ? placeOf(named, views) : undefined;
+  // A place is asked of Google once, and again only after its sheet's rows or columns moved.
+  const known = new Map<TableLayout, { place: Place; moves: number }>();
+  const remember = (table: TableLayout, place: Place) => known.set(table, { place, moves: place.view.moves });
+  const namedPlace = (table: TableLayout): Place | undefined => {
+    const last = known.get(table);
+    if (last && last.moves === last.place.view.moves) return last.place;
+    const named = book.getRangeByName(table.range);
+    const place = named ? placeOf(named, views) : undefined;
+    if (place) remember(table, place);
+    return place;
   };
+  for (const table of tables) {
+    const place = located.get(table.table);
+    if (place) remember(table, place);
+  }
 
   const make = (table: TableLayout, view: View): void => {
     const cells = tableCells(table, fieldsOf(table, names), given[table.table], currency);
@@ -130,6 +140,7 @@ export function placeTables(
     // Named while still empty: an interrupted run finds the place again.
     book.setNamedRange(table.range, rangeOf(place));
     write(place.view, place.row, place.column, cells);
+    remember(table, place);
   };
 
   for (const sheet of layout.sheets) {
@@ -138,8 +149,9 @@ export function placeTables(
       const named = isFound ? namedPlace(table) : undefined;
       const fields = fieldsOf(table, names);
       if (named) {
-        completeTable(book, table, fields, named, currency, () => announce(table));
-        refreshWords(table, fields, namedPlace(table) as Place);
+        const place = completeTable(book, table, fields, named, currency, () => announce(table));
+        remember(table, place);
+        refreshWords(table, fields, place);
       } else make(table, sheets.get(sheet.name) as View);
       writeMeanings(table, namedPlace(table) as Place);
     }

@@ -37,10 +37,9 @@ export function packageStyles(count: number, baseline: number): PackageStyle[] {
 export const limitColour = '#444444';
 
 export const colours = {
-  inputFill: '#fff8dc',
+  inputFill: '#eaf3fa',
   inputFrame: '#8a8a8a',
   headerFill: '#e8e8e8',
-  title: '#000000',
   help: '#5f5f5f',
   stopFill: '#f4c7b8',
   checkFill: '#fde9b5',

@@ -1,0 +1,47 @@
+/** The stacked weights: every package's parts add up to its installed weight. */
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { compare } from '../../src/assessment/assess.ts';
+import { weightBuildUpBlock } from '../../src/assessment/weightBuildUpBlock.ts';
+import { readTableFolder } from '../../src/local/tableFolder.ts';
+import { type Catalogue, readCatalogue } from '../../src/tables/catalogue.ts';
+import type { Cell } from '../../src/tables/cell.ts';
+
+const gridsOf = (sample: string) =>
+  readTableFolder(fileURLToPath(new URL(`../../samples/${sample}`, import.meta.url))).grids;
+const blockOf = (grids: ReturnType<typeof gridsOf>) =>
+  weightBuildUpBlock(compare(readCatalogue(grids).catalogue as Catalogue));
+const numbers = (line: readonly Cell[]) => line.filter((cell): cell is number => typeof cell === 'number');
+
+describe.each(['godwit', 'sanderling', 'minimal'])('%s', (sample) => {
+  const grids = gridsOf(sample);
+  const comparison = compare(readCatalogue(grids).catalogue as Catalogue);
+
+  test('each row adds up to the installed weight', () => {
+    const [, ...rows] = blockOf(grids);
+    expect(rows.map(([name]) => name)).toEqual(comparison.assessments.map((each) => each.package.name));
+    rows.forEach((row, index) => {
+      const { installed } = comparison.assessments[index]?.powerplant ?? { installed: { weight: 0 } };
+      const shown = comparison.context.display.cell('weight', installed.weight);
+      // each of eight parts is rounded to 0.1
+      expect(Math.abs(numbers(row).reduce((sum, each) => sum + each, 0) - Number(shown))).toBeLessThan(0.45);
+    });
+  });
+});
+
+test('the minimal sample by hand: kilograms from its table, in pounds', () => {
+  // Elm: engine 92 kg, mount 6, propeller 14, oil 5; Ash: 71, 5, 8, 3; ranked by the heavier of the two
+  const pounds = (kilograms: number) => Math.round((kilograms / 0.45359237) * 10) / 10;
+  expect(blockOf(gridsOf('minimal'))).toEqual([
+    ['Weight, lb', 'engine', 'propeller', 'mount', 'oil', 'other', 'removed'],
+    ['Elm', pounds(92), pounds(14), pounds(6), pounds(5), 0, 0],
+    ['Ash', pounds(71), pounds(8), pounds(5), pounds(3), 0, 0],
+  ]);
+});
+
+test('what is taken out of the airframe stands by itself, below zero', () => {
+  const [header = [], ...rows] = blockOf(gridsOf('godwit'));
+  const removed = header.indexOf('removed');
+  // Hazel and Alder take the airframe's own battery of 15.6 lb out of its place
+  expect(rows.map((row) => row[removed])).toEqual([0, 0, -15.6, -15.6]);
+});

@@ -1,0 +1,104 @@
+/** Looks of computed blocks: digits, signs, alignment, never a digit hidden. */
+import { describe, expect, test } from 'vitest';
+import type { Cell } from '../../src/tables/cell.ts';
+import { axisRange } from '../../src/workbook/axis.ts';
+import { blockLooks } from '../../src/workbook/blockLooks.ts';
+import { packageStyles } from '../../src/workbook/palette.ts';
+import { rectangles } from '../../src/workbook/rectangles.ts';
+
+const packages = new Set(['Elm', 'Ash']);
+const looks = (block: Cell[][]) => blockLooks(block, packages);
+
+describe('packages side by side', () => {
+  const block: Cell[][] = [
+    ['Turnstone', 'unit', 'Elm', 'Ash'],
+    ['Weight', null, null, null],
+    ['empty weight', 'lb', 1525.3, 1601],
+    ['  against Elm', 'lb', null, 75.7],
+    ['price', 'USD', 98000, 'not known'],
+    ['  against Elm', 'USD', null, 1200],
+    ['seats', '', 2, 4],
+    ['Estimates for choosing and quoting an engine, not for flight.', null, null, null],
+  ];
+  const { formats, bold, right, heads } = looks(block);
+
+  test('have the same digits along a row', () => {
+    expect(formats[2]?.slice(2)).toEqual(['#,##0.0##;"\u2212"#,##0.0##', '#,##0.0##;"\u2212"#,##0.0##']);
+    expect(formats[4]?.[2]).toBe('#,##0;"\u2212"#,##0');
+    expect(formats[6]?.[2]).toBe('General');
+  });
+
+  test('show a difference with its sign', () => {
+    expect(formats[3]?.[3]).toBe('+#,##0.0##;"\u2212"#,##0.0##;0');
+    expect(formats[5]?.[3]).toBe('+#,##0;"\u2212"#,##0;0');
+  });
+
+  test('stand right, words among numbers too; headings are bold, sentences are not', () => {
+    expect(right[4]?.slice(2)).toEqual([true, true]);
+    expect(bold.map((line) => line[0])).toEqual([true, true, false, false, false, false, false, false]);
+    expect(heads).toEqual([0]);
+  });
+});
+
+describe('a table of records', () => {
+  const block: Cell[][] = [
+    ['Named loadings', null, null],
+    ['Package', 'Weight', 'In words'],
+    [null, 'lb', null],
+    ['Elm', 1559, 'fine'],
+    ['Ash', 1811.5, 'too heavy by far, and what that means'],
+    ['What would help', null, null],
+    ['Elm', 'ballast', 'none'],
+  ];
+  const { formats, right, heads, bold } = looks(block);
+
+  test('has the same digits down a column', () => {
+    expect([3, 4].map((row) => formats[row]?.[1])).toEqual(Array(2).fill('#,##0.0##;"\u2212"#,##0.0##'));
+  });
+
+  test('has heads and units over their numbers', () => {
+    expect([1, 2, 3].map((row) => right[row]?.slice(0, 3))).toEqual(Array(3).fill([false, true, false]));
+    expect(heads).toEqual([1]);
+    expect(bold[1]).toEqual([true, true, true]);
+  });
+
+  test('a row of words below a heading is no head', () => {
+    expect(bold[6]).toEqual([false, false, false]);
+  });
+});
+
+describe('an axis', () => {
+  test.each([
+    [[0, 917], true, { min: 0, max: 1000 }],
+    [[1200, 2520], false, { min: 1000, max: 3000 }],
+    [[-10, 45], false, { min: -20, max: 60 }],
+    [[-20.9, 118.1], true, { min: -50, max: 150 }],
+    [[0, 30000], false, { min: 0, max: 40000 }],
+    [[5, 5], true, { min: 0, max: 6 }],
+  ])('of %o from zero %s', (values, fromZero, expected) => {
+    expect(axisRange(values, fromZero)).toEqual(expected);
+  });
+
+  test('of nothing is left to the host', () => {
+    expect(axisRange([], true)).toBeUndefined();
+  });
+});
+
+test('packages differ in colour and dash; the baseline is black and solid', () => {
+  const styles = packageStyles(8, 2);
+  expect(styles[2]).toEqual({ colour: '#000000', dash: undefined, ink: '#ffffff' });
+  expect(new Set(styles.map(({ colour }) => colour)).size).toBe(8);
+  expect(new Set(styles.map(({ dash }) => String(dash))).size).toBe(8);
+});
+
+test('equal cells make few rectangles that cover them all', () => {
+  const a = 'a';
+  const matrix = [
+    [a, a, undefined],
+    [a, a, 'b'],
+  ];
+  expect(rectangles(matrix)).toEqual([
+    { value: 'a', row: 0, rows: 2, column: 0, columns: 2 },
+    { value: 'b', row: 1, rows: 1, column: 2, columns: 1 },
+  ]);
+});
