@@ -4,10 +4,12 @@ import type { QuoteCell } from '../assessment/quoteSection.ts';
 import type { Cell } from '../tables/cell.ts';
 import { colours } from '../workbook/palette.ts';
 import type { Book, Sheet } from './places.ts';
-import { writeRows } from './rows.ts';
+import { wrappedHeight, writeRows } from './rows.ts';
 
 const firstWidth = 380; // px
-const otherWidth = 120;
+const otherWidth = 150;
+/** Lines of a table keep to their columns; what is said above and below them runs on over the empty cells beside it. */
+const inTables: ReadonlySet<QuoteLineKind> = new Set<QuoteLineKind>(['columns', 'row', 'total']);
 const bold: ReadonlySet<QuoteLineKind> = new Set<QuoteLineKind>(['title', 'heading', 'columns', 'total']);
 
 /** As many decimals as the printed text has. */
@@ -33,19 +35,56 @@ function freshSheet(book: Book, key: string): Sheet {
   return book.insertSheet(key, book.getNumSheets());
 }
 
+/** Heads stand over their numbers: the columns in which the lines of their table have any. */
+function numberColumns(lines: readonly QuoteLine[], head: number): Set<number> {
+  const after = lines.slice(head + 1);
+  const end = after.findIndex(({ kind }) => kind === 'gap');
+  const rows = end < 0 ? after : after.slice(0, end);
+  return new Set(
+    rows.flatMap(({ cells }) => cells.flatMap((cell, column) => (typeof cell === 'object' ? [column] : []))),
+  );
+}
+
+function alignmentsOf(lines: readonly QuoteLine[], columns: readonly number[]) {
+  return lines.map(({ kind }, index) => {
+    const numbers = kind === 'columns' ? numberColumns(lines, index) : undefined;
+    return columns.map((column) => (numbers?.has(column) ? 'right' : 'normal'));
+  });
+}
+
+/** What is wrapped in its column: every text of a table but a last one, which runs on to the right. */
+const isWrapped = ({ kind, cells }: QuoteLine, column: number) =>
+  inTables.has(kind) && (kind === 'columns' || column < cells.length - 1);
+
+/** Rows with longer texts than their columns are wide are as high as those need. */
+function giveHeights(sheet: Sheet, lines: readonly QuoteLine[]): void {
+  lines.forEach((line, index) => {
+    const heights = line.cells.map((cell, column) =>
+      typeof cell === 'string' && isWrapped(line, column)
+        ? wrappedHeight(cell, column === 0 ? firstWidth : otherWidth)
+        : 0,
+    );
+    const height = Math.max(...heights);
+    if (height > wrappedHeight('', otherWidth)) sheet.setRowHeight(index + 1, height);
+  });
+}
+
 function giveLooks(sheet: Sheet, lines: readonly QuoteLine[], width: number): void {
   const columns = Array.from({ length: width }, (_, index) => index);
-  const range = sheet.getRange(1, 1, lines.length, width);
-  range.setNumberFormats(lines.map(({ cells }) => columns.map((column) => formatOf(cells[column]))));
-  range.setFontWeights(lines.map(({ kind }) => columns.map(() => (bold.has(kind) ? 'bold' : 'normal'))));
-  range.setBackgrounds(
-    lines.map(({ kind }) => columns.map(() => (kind === 'columns' ? colours.headerFill : null))),
-  );
-  range.setVerticalAlignment('top');
+  const each = <T>(look: (line: QuoteLine, column: number) => T) =>
+    lines.map((line) => columns.map((column) => look(line, column)));
+  sheet
+    .getRange(1, 1, lines.length, width)
+    .setNumberFormats(each(({ cells }, column) => formatOf(cells[column])))
+    .setFontWeights(each(({ kind }) => (bold.has(kind) ? 'bold' : 'normal')))
+    .setBackgrounds(each(({ kind }) => (kind === 'columns' ? colours.headerFill : null)))
+    .setHorizontalAlignments(alignmentsOf(lines, columns))
+    .setWraps(each(isWrapped))
+    .setVerticalAlignment('top');
   sheet.getRange(1, 1).setFontSize(14);
   sheet.setColumnWidth(1, firstWidth);
-  if (width > 1) sheet.setColumnWidths(2, width - 1, otherWidth);
-  sheet.getRange(1, 1, lines.length, 1).setWrap(true);
+  sheet.setColumnWidths(2, width - 1, otherWidth);
+  giveHeights(sheet, lines);
   sheet.setHiddenGridlines(true);
 }
 

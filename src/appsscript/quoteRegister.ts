@@ -9,7 +9,7 @@ import type { QuoteCell } from '../assessment/quoteSection.ts';
 import type { Cell } from '../tables/cell.ts';
 import { colours } from '../workbook/palette.ts';
 import type { Book, Sheet } from './places.ts';
-import { rangeIn, writeRows } from './rows.ts';
+import { rangeIn, wrappedHeight, writeRows } from './rows.ts';
 
 const sheetName = 'Quotes issued';
 const heads = [
@@ -29,7 +29,9 @@ const heads = [
 const totalColumn = heads.indexOf('Total with tax') + 1;
 const payloadColumn = heads.indexOf('Payload to be counted on') + 1;
 const sinceColumn = heads.length;
-const wideColumns = [5, 6, 11]; // customer, package, digest
+const wideColumns = [5, 6, payloadColumn, 11]; // customer, package, payload, digest
+const wideWidth = 175; // px
+const sinceWidth = 560;
 
 /** A row of the register. */
 export interface RegisterEntry extends QuoteKey {
@@ -94,9 +96,9 @@ export function readRegister(book: Book): Register {
 
 /** Writes the heads of a register that has none. */
 function writeHeads(sheet: Sheet, row: number): void {
-  writeRows(sheet, row, 1, [heads]).setFontWeight('bold').setBackground(colours.headerFill).setWrap(true);
-  for (const column of wideColumns) sheet.setColumnWidth(column, 160);
-  sheet.setColumnWidth(sinceColumn, 420);
+  writeRows(sheet, row, 1, [heads]).setFontWeight('bold').setBackground(colours.headerFill);
+  for (const column of wideColumns) sheet.setColumnWidth(column, wideWidth);
+  sheet.setColumnWidth(sinceColumn, sinceWidth);
   sheet.setFrozenRows(row);
 }
 
@@ -114,7 +116,8 @@ export function appendToRegister(book: Book, register: Register, quotes: readonl
 export function noteInRegister({ sheet, entries }: Register, notes: ReadonlyMap<string, string>): void {
   for (const entry of entries) {
     const note = notes.get(keyText(entry));
-    if (note !== undefined && sheet !== null)
-      writeRows(sheet, entry.row, sinceColumn, [[note]]).setWrap(true);
+    if (note === undefined || sheet === null) continue;
+    writeRows(sheet, entry.row, sinceColumn, [[note]]).setWrap(true);
+    sheet.setRowHeight(entry.row, wrappedHeight(note, sinceWidth));
   }
 }

@@ -21,3 +21,10 @@ export function writeRows(
   const range = rangeIn(sheet, row, column, rows.length, rows[0]?.length ?? 1);
   return range.setValues(rows.map((cells) => cells.map(typed)));
 }
+
+const letterWidth = 6.5; // px, of the average letter at 10 points
+const lineHeight = 21; // px, of a row of one line
+
+/** Height that a wrapped text needs in a column: a sheet that is written to a file does not find it out by itself. */
+export const wrappedHeight = (text: string, width: number) =>
+  lineHeight * Math.max(1, Math.ceil((text.length * letterWidth) / width));

@@ -4,7 +4,7 @@ import type { Quote } from './quote.ts';
 import type { QuoteCell, QuoteSection } from './quoteSection.ts';
 
 /** What a line of a quote on a sheet is, for whoever gives it its looks. */
-export type QuoteLineKind = 'title' | 'party' | 'heading' | 'columns' | 'row' | 'total' | 'note';
+export type QuoteLineKind = 'title' | 'party' | 'heading' | 'columns' | 'row' | 'total' | 'note' | 'gap';
 
 export interface QuoteLine {
   readonly kind: QuoteLineKind;
@@ -15,6 +15,7 @@ const line = (kind: QuoteLineKind, ...cells: readonly QuoteCell[]): QuoteLine =>
 
 function sectionLines({ title, columns, rows, notes }: QuoteSection): QuoteLine[] {
   return [
+    line('gap', ''),
     line('heading', title),
     ...(columns.some((column) => column !== '') ? [line('columns', ...columns)] : []),
     ...rows.map(({ cells, isTotal }) => line(isTotal ? 'total' : 'row', ...cells)),
@@ -34,6 +35,7 @@ function quoteLines(quote: Quote, title: string, issue: readonly QuoteLine[], va
     line('party', 'Prepared by', preparedBy || 'not given'),
     ...keyFigures.map(({ label, value, unit }) => line('total', label, value, unit)),
     ...quote.sections.flatMap(sectionLines),
+    line('gap', ''),
     line('party', 'Software version', quote.softwareVersion),
   ];
 }

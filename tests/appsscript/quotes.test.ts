@@ -210,7 +210,9 @@ describe('numbers are unique and gapless', () => {
       failAt(host, call);
       const issued = registered(host).length; // 1 where only what comes after the register's row has failed
       expect([call, issue(host)]).toEqual([call, issued + 1]);
-      expectWhole(host, issued + 1);
+      expectGapless(host, issued + 1);
+      const last = host.runFromPanel('quoteChanges', issued + 1);
+      expect(last).toMatchObject({ name: `Q-000${issued + 1} A`, changes: [] });
     }
   });
 

@@ -1,3 +1,4 @@
+import { setStyles } from './cellStyles.ts';
 import type { Style } from './engine.ts';
 import { wrapStrategies } from './enumerations.ts';
 import type { GoogleRange, GoogleWrapStrategy } from './google.ts';
@@ -17,14 +18,20 @@ export function rangeAlignment(context: RangeContext): Partial<GoogleRange> {
   const wrap = (wrapping: NonNullable<Style['wrapping']>) => setStyle({ wrapping });
 
   return {
-    setHorizontalAlignment: (alignment: Horizontal) =>
-      setStyle({ align: (alignment === 'normal' ? null : alignment) as NonNullable<Style['align']> }),
+    setHorizontalAlignment: (alignment: Horizontal) => setStyle(horizontal(alignment)),
+    setHorizontalAlignments: (alignments: Horizontal[][]) => setStyles(context, alignments, horizontal),
     setVerticalAlignment: (alignment: Vertical) =>
       setStyle({ verticalAlign: alignment as NonNullable<Style['verticalAlign']> }),
-    setWrap: (isWrapped: boolean) => wrap(isWrapped ? 'wrap' : 'overflow'),
+    setWrap: (isWrapped: boolean) => setStyle(wrapped(isWrapped)),
+    setWraps: (areWrapped: boolean[][]) => setStyles(context, areWrapped, wrapped),
     setWrapStrategy: (strategy: GoogleWrapStrategy) => wrap(engineWrapping(strategy)),
   };
 }
+
+const wrapped = (isWrapped: boolean): Style => ({ wrapping: isWrapped ? 'wrap' : 'overflow' });
+const horizontal = (alignment: Horizontal): Style => ({
+  align: (alignment === 'normal' ? null : alignment) as NonNullable<Style['align']>,
+});
 
 function engineWrapping(strategy: GoogleWrapStrategy): NonNullable<Style['wrapping']> {
   if (strategy === wrapStrategies.WRAP) return 'wrap';

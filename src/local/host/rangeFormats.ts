@@ -1,5 +1,6 @@
 import { positionsOf, rowsOf, zoneOf } from './a1.ts';
 import { setBorder } from './borders.ts';
+import { setStyles } from './cellStyles.ts';
 import type { Style } from './engine.ts';
 import type { GoogleBorderStyle, GoogleRange } from './google.ts';
 import { engineFormat, generalFormat } from './numberFormat.ts';
@@ -19,14 +20,6 @@ export function rangeFormats(context: RangeContext): Partial<GoogleRange> {
 
   const setStyle = (style: Style): GoogleRange => {
     workbook.dispatch('SET_FORMATTING', { sheetId, target: [zone], style });
-    return context.range();
-  };
-  const setStyles = <T>(values: readonly (readonly T[])[], styleOf: (value: T) => Style): GoogleRange => {
-    requireSize(values, zone);
-    for (const { col, row } of positionsOf(zone)) {
-      const style = styleOf(values[row - zone.top]?.[col - zone.left] as T);
-      workbook.dispatch('SET_FORMATTING', { sheetId, target: [zoneOf({ col, row })], style });
-    }
     return context.range();
   };
   const read = <T>(value: (style: Style, format: string) => T): T[][] =>
@@ -53,6 +46,7 @@ export function rangeFormats(context: RangeContext): Partial<GoogleRange> {
       requireSize(formats, zone);
       for (const { col, row } of positionsOf(zone)) {
         const format = engineFormat(workbook.engine, formats[row - zone.top]?.[col - zone.left] ?? '');
+        if ((getters.getCell({ sheetId, col, row })?.format ?? '') === format) continue;
         workbook.dispatch('SET_FORMATTING', { sheetId, target: [zoneOf({ col, row })], format });
       }
       return context.range();
@@ -62,27 +56,27 @@ export function rangeFormats(context: RangeContext): Partial<GoogleRange> {
     getNumberFormats: () => read(numberFormat),
 
     setBackground: (colour: string | null) => setStyle(fill(colour)),
-    setBackgrounds: (colours: (string | null)[][]) => setStyles(colours, fill),
+    setBackgrounds: (colours: (string | null)[][]) => setStyles(context, colours, fill),
     getBackground: () => first(read(background)),
     getBackgrounds: () => read(background),
 
     setFontColor: (colour: string | null) => setStyle(fontColour(colour)),
-    setFontColors: (colours: (string | null)[][]) => setStyles(colours, fontColour),
+    setFontColors: (colours: (string | null)[][]) => setStyles(context, colours, fontColour),
 
     setFontWeight: (value: FontWeight) => setStyle(fontWeight(value)),
-    setFontWeights: (values: FontWeight[][]) => setStyles(values, fontWeight),
+    setFontWeights: (values: FontWeight[][]) => setStyles(context, values, fontWeight),
     getFontWeight: () => first(read(weight)),
     getFontWeights: () => read(weight),
 
     setFontStyle: (value: FontStyle) => setStyle(fontStyle(value)),
-    setFontStyles: (values: FontStyle[][]) => setStyles(values, fontStyle),
+    setFontStyles: (values: FontStyle[][]) => setStyles(context, values, fontStyle),
     getFontStyle: () => first(read(slant)),
     getFontStyles: () => read(slant),
 
     setFontLine: (value: FontLine) => setStyle(fontLine(value)),
 
     setFontSize: (points: number) => setStyle({ fontSize: points }),
-    setFontSizes: (points: number[][]) => setStyles(points, (value) => ({ fontSize: value })),
+    setFontSizes: (points: number[][]) => setStyles(context, points, (value) => ({ fontSize: value })),
     getFontSize: () => first(read(size)),
     getFontSizes: () => read(size),
 

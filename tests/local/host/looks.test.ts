@@ -74,6 +74,18 @@ describe('looks', () => {
   });
 });
 
+test('alignments and wrapping of several cells are set by rows', () => {
+  const host = hostWith('');
+  evaluateIn(
+    host,
+    `sheet.getRange('A1:B1').setHorizontalAlignments([['right', 'normal']]).setWraps([[true, false]]);`,
+  );
+  const { getters } = host.workbook.model;
+  const style = (col: number) => getters.getCell({ sheetId: '0', col, row: 0 })?.style;
+  expect([style(0)?.align, style(0)?.wrapping]).toEqual(['right', 'wrap']);
+  expect([style(1)?.align, style(1)?.wrapping]).toEqual([undefined, undefined]); // as a cell is by itself
+});
+
 test('borders: drawn, left alone, taken away', () => {
   const host = hostWith('');
   evaluateIn(
