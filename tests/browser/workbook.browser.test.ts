@@ -172,8 +172,7 @@ test('saves the tables as CSV beside the sample, which stays as it was', async (
 
 test('is as it was left when the page opens again, until it is dropped', async () => {
   const before = await payload();
-  await page.waitForFunction(() => document.body.dataset.autosaved !== undefined);
-  await page.waitForTimeout(1_000); // the last change is put away
+  await page.waitForFunction(() => document.body.dataset.work === 'put away');
   times.reopening = await load(page, preview.address);
   expect(await statusOf(page)).toMatch(/^Your work of .* is back\./);
   expect(await payload()).toBe(before);

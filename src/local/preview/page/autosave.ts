@@ -13,7 +13,7 @@ export interface Work {
   readonly scriptDigest: string;
 }
 
-const quiet = 400; // ms without a change before the work is put away
+const quiet = 1200; // ms without a change before the work is put away: that takes the engine a while
 
 /** Puts the work away a moment after every change, so that it is there when the page opens again. */
 export class Autosave {
@@ -45,6 +45,7 @@ export class Autosave {
     if (!this.#isOn) return;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#save(), quiet);
+    document.body.dataset.work = 'in hand';
   }
 
   async #save(): Promise<void> {
@@ -54,8 +55,9 @@ export class Autosave {
     const work: Work = { snapshot, time: new Date().toISOString(), tablesDigest, scriptDigest };
     try {
       await writeAutosave(JSON.stringify(work));
-      if (this.#timer === timer) this.#timer = undefined;
-      document.body.dataset.autosaved = work.time;
+      if (this.#timer !== timer) return; // there was another change
+      this.#timer = undefined;
+      document.body.dataset.work = 'put away';
     } catch (error) {
       say(`Your work could not be put away: ${messageOf(error)}`, true);
     }
