@@ -6,21 +6,19 @@ type Rule = GoogleAppsScript.Spreadsheet.ConditionalFormatRule;
 type Builder = GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder;
 
 const begins = (text: string) => SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(text);
+const equals = (text: string) => SpreadsheetApp.newConditionalFormatRule().whenTextEqualTo(text);
 
 /** Words that a block says with a look of their own: the word and its mark stand there too, colour is the third sign. */
 const looks: readonly (() => Builder)[] = [
   () => begins('\u25a0').setBackground(colours.stopFill).setBold(true),
   () => begins('FAIL').setBackground(colours.stopFill).setBold(true),
   () => begins('TOO HOT').setBackground(colours.stopFill).setBold(true),
-  () =>
-    SpreadsheetApp.newConditionalFormatRule()
-      .whenTextEqualTo('NO')
-      .setBackground(colours.stopFill)
-      .setBold(true),
+  () => equals('NO').setBackground(colours.stopFill).setBold(true),
   () => begins('\u25b2').setBackground(colours.checkFill),
   () => begins('No result:').setBackground(colours.checkFill).setBold(true),
   () => begins('\u00b7 Note').setFontColor(colours.noteInk),
-  () => begins('pass').setFontColor(colours.passInk),
+  () => equals('pass').setFontColor(colours.passInk),
+  () => begins('pass ').setFontColor(colours.passInk),
   () => begins('not known').setFontColor(colours.unknownInk).setItalic(true),
   () =>
     SpreadsheetApp.newConditionalFormatRule()

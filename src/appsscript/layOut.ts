@@ -20,7 +20,10 @@ import { writeLines, writeWords } from './words.ts';
 
 type Block = readonly (readonly Cell[])[];
 
-/** What a block says now, computed here: a sheet that was just written may not have computed yet. */
+/**
+ * What a block says now, computed here: a sheet that was just written may not have computed yet. Nothing while the tables
+ * have faults, whose list wants no looks of its own.
+ */
 function blockNow({ result }: PlacedResult, tables: readonly PlacedTable[]): Block {
   const grids = new Map(tables.map(({ table, place }) => [table.range, gridOf(place)]));
   try {
@@ -28,7 +31,8 @@ function blockNow({ result }: PlacedResult, tables: readonly PlacedTable[]): Blo
       result.function,
       result.arguments.map((range) => grids.get(range) ?? null),
     );
-    return Array.isArray(value) ? (value as Cell[][]) : [];
+    const block = Array.isArray(value) ? (value as Cell[][]) : [];
+    return String(block[0]?.[0]).startsWith('No result') ? [] : block;
   } catch {
     return []; // the cell itself says what is wrong
   }

@@ -80,6 +80,8 @@ function fileSheet(workbook: Workbook, sheetId: string): WriteSheet {
   };
 }
 
+const truth = '"TRUE";"TRUE";"FALSE"';
+
 /** A cell's value and looks; undefined when it has neither. An error keeps its message as a comment. */
 function fileCell(workbook: Workbook, position: CellPosition): Partial<Cell> | undefined {
   const { getters } = workbook.model;
@@ -98,7 +100,9 @@ function fileCell(workbook: Workbook, position: CellPosition): Partial<Cell> | u
     const comment = evaluated.message ? { comment: { text: String(evaluated.message) } } : {};
     return { value: text, type: 'string', style, ...comment };
   }
-  return { value, type: typeof value as 'string' | 'number' | 'boolean', style };
+  // Without a format of their own LibreOffice shows some truth values as 1 and 0.
+  if (typeof value === 'boolean') return { value, type: 'boolean', style: { ...style, numFmt: truth } };
+  return { value, type: typeof value as 'string' | 'number', style };
 }
 
 /** From the first cell to the last one that holds something or looks like something. */

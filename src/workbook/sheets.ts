@@ -27,7 +27,7 @@ const page = (
   ...given,
 });
 
-const sideBySide = [250, 76, 88]; // label, unit, a package each
+const sideBySide = [250, 76, 100]; // label, unit, a package each
 
 /** What a buyer asks, in the order in which it is asked. */
 const answers: readonly SheetLayout[] = [
