@@ -1,11 +1,12 @@
 /** The workbook in a real browser: opened, edited, broken, quoted, saved, opened again. */
 import { createHash } from 'node:crypto';
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { storageOf } from '../../src/local/preview/storage.ts';
 import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { readCatalogue } from '../../src/tables/catalogue.ts';
 import {
@@ -189,6 +190,15 @@ test('is as it was left when the page opens again, until it is dropped', async (
       !document.querySelector('#status')?.textContent?.startsWith('Your work'),
   );
   expect((await placeOf(page, 'Equipment', 'rescue parachute', 'fitted')).value).toBe(false);
+});
+
+test('work that can no longer be read is said, and can be dropped', async () => {
+  writeFileSync(storageOf(sample, folder, false).autosave, '{"snapshot": {"model"');
+  await expect(load(page, preview.address)).rejects.toThrow('The workbook could not be opened');
+  await page.getByRole('button', { name: 'Start again from the folder' }).click();
+  await page.waitForFunction(() => document.body?.dataset.ready !== undefined);
+  expect(await payload()).toBeGreaterThan(0);
+  preview.errors.splice(0); // the browser's console says the same
 });
 
 test('nothing was asked of anybody but this server, and nothing went wrong', () => {

@@ -17,12 +17,13 @@ const sample = (name: string) =>
 const throughFile = (tables: Readonly<Record<string, Grid>>): TableGrids =>
   Object.fromEntries(Object.entries(tables).map(([name, grid]) => [name, gridOfCsv(csvOfGrid(grid), name)]));
 
-describe.each(['godwit', 'sanderling', 'minimal'])('%s', (name) => {
+describe.each(['godwit', 'godwit-as-built', 'sanderling', 'minimal'])('%s', (name) => {
   test('is the same aircraft after laying out and saving', async () => {
     const given = sample(name);
     const workbook = await openLocalWorkbook(given);
     const { tables, lost } = tablesToSave(workbook.host, layout);
     expect(lost).toEqual([]);
+    expect(Object.keys(tables)).toEqual(expect.arrayContaining(Object.keys(given)));
     const before = readCatalogue(given);
     expect(before.faults).toEqual([]);
     expect(readCatalogue(throughFile(tables))).toEqual(before);

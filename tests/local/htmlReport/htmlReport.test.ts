@@ -107,7 +107,7 @@ describe('the report on the sample', () => {
 });
 
 describe('other aircraft', () => {
-  test.each(['sanderling', 'minimal'])('%s has all sections too', (name) => {
+  test.each(['godwit-as-built', 'sanderling', 'minimal'])('%s has all sections too', (name) => {
     const report = reportOf(sample(name));
     expect(all(report.page, 'section').length).toBe(10);
     expect(report.text).not.toMatch(/NaN|undefined|\[object/);

@@ -23,7 +23,9 @@ export function showFrame(parent: Element, page: HtmlPage, run: RunFromPanel, cl
   const frame = document.createElement('iframe');
   frame.title = page.title;
   frame.sandbox.add('allow-scripts', 'allow-modals', 'allow-forms'); // no origin: it reaches the script and nothing else
-  frame.srcdoc = page.content.replace(/<head[^>]*>/i, (head) => `${head}<script>(${frameBridge})()</script>`);
+  const bridge = `<script>(${frameBridge})()</script>`;
+  const head = /<head[^>]*>/i.exec(page.content)?.[0] ?? '';
+  frame.srcdoc = page.content.replace(head, () => head + bridge); // before the page's own scripts
   const answer = ({ source, data }: MessageEvent<unknown>): void => {
     if (!frame.isConnected) removeEventListener('message', answer);
     if (source === null || source !== frame.contentWindow) return;

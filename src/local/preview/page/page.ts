@@ -46,8 +46,6 @@ async function save(host: LocalHost, layout: Layout): Promise<void> {
 
 async function open(): Promise<void> {
   console.debug = () => {}; // the engine tells it the time of every command
-  const opening = await readOpening();
-  const work = ((await readAutosave()) ?? undefined) as Work | undefined;
   let autosave: Autosave | undefined;
   byId('again').addEventListener('click', async () => {
     if (!window.confirm('Drop all changes since the folder was opened, quotes issued here among them?'))
@@ -56,7 +54,8 @@ async function open(): Promise<void> {
     await dropAutosave();
     location.reload();
   });
-  byId('again').hidden = work === undefined; // also where that work can't be opened
+  const opening = await readOpening();
+  const work = ((await readAutosave()) ?? undefined) as Work | undefined;
   watchChanges(() => autosave?.changed());
   const host = openWorkbook(opening, work);
   const layout = JSON.parse(opening.files.Layout ?? '') as Layout;
@@ -86,4 +85,5 @@ async function open(): Promise<void> {
 open().catch((error) => {
   console.error(error);
   say(`The workbook could not be opened: ${messageOf(error)}`, true);
+  byId('again').hidden = false; // the work that was put away may be what can't be opened
 });

@@ -1,14 +1,26 @@
 import type { OpeningData } from '../openingData.ts';
 
-const token = document.querySelector<HTMLMetaElement>('meta[name="preview-token"]')?.content ?? '';
+const tokenIn = (page: Document) =>
+  page.querySelector<HTMLMetaElement>('meta[name="preview-token"]')?.content ?? '';
+
+let token = tokenIn(document);
+
+/** The server may have been started anew while this page stayed open: its page tells the new token. */
+async function renewToken(): Promise<void> {
+  const text = await (await fetch('/')).text();
+  token = tokenIn(new DOMParser().parseFromString(text, 'text/html'));
+}
+
+const send = (method: 'GET' | 'PUT' | 'DELETE', path: string, body?: string): Promise<Response> =>
+  fetch(path, { method, headers: { 'x-preview-token': token }, ...(body === undefined ? {} : { body }) });
 
 /** @throws Error with what the server said */
-async function ask(method: 'GET' | 'PUT' | 'DELETE', path: string, body?: string): Promise<unknown> {
-  const response = await fetch(path, {
-    method,
-    headers: { 'x-preview-token': token },
-    ...(body === undefined ? {} : { body }),
-  });
+async function ask(...request: Parameters<typeof send>): Promise<unknown> {
+  let response = await send(...request);
+  if (response.status === 403) {
+    await renewToken();
+    response = await send(...request);
+  }
   if (!response.ok) throw new Error(await response.text());
   return response.json();
 }
