@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import { formulas, tableFunctions } from '../functions/library.ts';
-import type { TableGrids } from '../tables/catalogue.ts';
 import type { Cell } from '../tables/cell.ts';
+import type { Grids } from '../workbook/layout.ts';
 import { dataFiles, scriptText } from './build.ts';
 import { zoneOf, zoneToA1 } from './host/a1.ts';
 import type { FunctionDescriptor } from './host/functionAdapter.ts';
@@ -106,7 +106,7 @@ export class LocalWorkbook {
 }
 
 /** Lays the workbook out from nothing with the given tables. */
-export async function openLocalWorkbook(grids: TableGrids): Promise<LocalWorkbook> {
+export async function openLocalWorkbook(grids: Grids): Promise<LocalWorkbook> {
   const host = await localHost();
   host.run('layOutTables_', grids);
   return new LocalWorkbook(host);

@@ -1,6 +1,9 @@
 /** The workbook laid out by the pushed script in the local spreadsheet, from nothing. */
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { cautions } from '../../src/assessment/cautions.ts';
+import { gravityLabels } from '../../src/assessment/finding.ts';
+import { softwareVersion } from '../../src/assessment/version.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
@@ -11,7 +14,11 @@ import { workbookState } from './workbookState.ts';
 const sample = (name: string) =>
   readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
 const minimal = sample('minimal');
-const godwit = await openLocalWorkbook(sample('godwit'));
+const terms: Cell[][] = [
+  ['attribute', 'value', 'unit'],
+  ['package', 'Larch', ''],
+];
+const godwit = await openLocalWorkbook({ ...sample('godwit'), quote: terms });
 
 const formulas = ({ workbook }: LocalHost) => {
   const { getters } = workbook.model;
@@ -36,10 +43,11 @@ describe('a workbook laid out from nothing', () => {
   });
 
   test('every block gives results', () => {
-    for (const { results } of layout.sheets) {
+    for (const { results, role } of layout.sheets) {
       for (const result of results) {
         const block = godwit.block(result.function);
-        expect(block.length, result.function).toBeGreaterThan(3);
+        // nothing is weighed yet: the builder's blocks say so in two lines
+        expect(block.length, result.function).toBeGreaterThan(role === 'builder' ? 1 : 4);
         expect(String(block[0]?.[0]), result.function).not.toMatch(/^No result|^#/);
       }
     }
@@ -96,6 +104,28 @@ describe('a workbook laid out from nothing', () => {
         });
       }
     }
+  });
+
+  test('says on its first sheet what it is, what its marks mean and what to beware of', () => {
+    const words = godwit.values('Start').map((line) => line.join(' ').trim());
+    for (const mark of ['input', ...Object.values(gravityLabels), 'not known', 'default']) {
+      expect(
+        words.some((line) => line.startsWith(mark)),
+        mark,
+      ).toBe(true);
+    }
+    for (const caution of cautions) expect(words).toContain(caution);
+    expect(words.at(-1)).toBe(`Software ${softwareVersion}, layout ${layout.version}`);
+  });
+
+  test('says what it is at while it is laid out', () => {
+    const { toasts } = godwit.host.workbook.ui;
+    expect(toasts.map(({ message }) => message)).toEqual([
+      'Sheets',
+      'Tables',
+      'Results',
+      ...layout.sheets.map(({ name }) => name),
+    ]);
   });
 
   test('has no merged cells', () => {
