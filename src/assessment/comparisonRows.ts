@@ -119,11 +119,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
   group('Installation', [
     number('weight ahead of firewall', 'weight', ({ installation }) => installation.firewallWeight),
     number('moment ahead of firewall', 'moment', ({ installation }) => installation.firewallMoment, true),
-    number(
-      'limit torque, takeoff',
-      'torque',
-      ({ installation }) => installation.torque[0].limitTorque,
-    ),
+    number('limit torque, takeoff', 'torque', ({ installation }) => installation.torque[0].limitTorque),
     number('limit torque, MCP', 'torque', ({ installation }) => installation.torque[1].limitTorque),
     number('side load on mount', 'ratio', ({ installation }) => installation.sideLoadFactor),
     number('gyroscopic couple', 'torque', ({ installation }) => installation.gyroscopicCouple),
