@@ -70,6 +70,7 @@ function recordSheet(book: Book, { sheet, lastRow }: Records): Sheet {
   if (sheet === null || lastRow < 2) {
     writeRows(found, 1, 1, [headings]);
     found.hideSheet();
+    found.protect().setDescription('Records of issued quotes').setWarningOnly(true);
   }
   return found;
 }

@@ -100,6 +100,7 @@ function writeHeads(sheet: Sheet, row: number): void {
   for (const column of wideColumns) sheet.setColumnWidth(column, wideWidth);
   sheet.setColumnWidth(sinceColumn, sinceWidth);
   sheet.setFrozenRows(row);
+  sheet.protect().setDescription('Register of issued quotes').setWarningOnly(true);
 }
 
 /** Adds rows for quotes in one call, to a register that is made where there is none. */

@@ -224,4 +224,5 @@ byId('quotes').addEventListener('change', () => replace('drift'));
 onQuote('print', ({ number, revision }) => ask('printQuote', number, revision));
 onQuote('changes', async ({ number }) => replace('drift', driftElement(await ask('quoteChanges', number))));
 onQuote('reissue', ({ number }) => issue(number));
+onQuote('compare', () => ask('compareIssuedQuotes'));
 refresh();

@@ -11,6 +11,7 @@ export interface Server {
   showInput(place: NamedPlace): void;
   issueQuote(revisionOf: number | null): Issue;
   quoteChanges(number: number): ToldDrift;
+  compareIssuedQuotes(): void;
   printQuote(number: number, revision: string): void;
 }
 

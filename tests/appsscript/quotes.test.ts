@@ -70,11 +70,13 @@ describe('one issue', () => {
     ]);
   });
 
-  test('the copy is protected with a warning, its records are hidden', () => {
+  test('copy, records and register are protected with a warning, the records hidden', () => {
     const { getters } = host.workbook.model;
     const hidden = getters.getSheetIds().filter((id) => !getters.isSheetVisible(id));
     expect(hidden.map((id) => getters.getSheetName(id))).toEqual(['Quote records']);
-    expect(host.workbook.protections).toMatchObject([{ isWarningOnly: true }]);
+    expect(host.workbook.protections).toHaveLength(3); // and the register
+    for (const protection of host.workbook.protections)
+      expect(protection).toMatchObject({ isWarningOnly: true });
   });
 
   test('the copy stays as it is when inputs move', () => {

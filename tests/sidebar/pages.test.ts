@@ -323,6 +323,11 @@ describe('the panel', () => {
     expect(page.document.querySelectorAll('img')).toHaveLength(0);
   });
 
+  test('has all quotes compared in the register', async () => {
+    button('Note in the register what has moved, of all').click();
+    expect((await page.answer('compareIssuedQuotes')).values).toEqual([]);
+  });
+
   test('hostile names are texts', async () => {
     button('Read the workbook again').click();
     const named = withCell(
