@@ -32,7 +32,12 @@ const signature = (rule: Rule) => {
   return condition ? `${condition.getCriteriaType()} ${condition.getCriteriaValues().join()}` : '';
 };
 
-const background = (rule: Rule) => rule.getBooleanCondition()?.getBackground()?.toLowerCase() ?? '';
+/** The colour that a rule gives to cells of one text, as ours do to a package's name, which may have been another's. */
+function textColour(rule: Rule): string {
+  const condition = rule.getBooleanCondition();
+  if (String(condition?.getCriteriaType()) !== 'TEXT_EQUAL_TO') return '';
+  return condition?.getBackground()?.toLowerCase() ?? '';
+}
 
 /**
  * Sets the looks of findings over a sheet's blocks, and the packages' colours over their heads; rules that a person added
@@ -54,6 +59,6 @@ export function setBlockRules(sheet: Sheet, blocks: Range[], heads: Range[], pac
   const ownColours = new Set(packageStyles(packages.names.length + 8, 0).map(({ colour }) => colour));
   const others = sheet
     .getConditionalFormatRules()
-    .filter((rule) => !signatures.has(signature(rule)) && !ownColours.has(background(rule)));
+    .filter((rule) => !signatures.has(signature(rule)) && !ownColours.has(textColour(rule)));
   sheet.setConditionalFormatRules([...rules, ...others]);
 }

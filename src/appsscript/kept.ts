@@ -3,7 +3,8 @@ import { own } from '../workbook/own.ts';
 import { empty, typed, write } from './cells.ts';
 import { type Book, gridOf, type Place, rangeOf, type View, viewOf } from './places.ts';
 
-const keptName = 'Kept';
+/** The sheet for what has no place. Nothing is looked for on it. */
+export const keptName = 'Kept';
 const explanation =
   'What laying out could not leave in its place. Nothing reads this sheet: move what you need, delete the rest.';
 
@@ -13,7 +14,7 @@ export interface KeptItem {
   readonly why: string;
 }
 
-/** The sheet for what has no place; a person may have renamed it, then a new one is made. */
+/** The kept sheet, made where there is none, or where a person has renamed it. */
 function keptView(book: Book): View {
   const sheet = book.getSheetByName(keptName);
   const view = viewOf(sheet ?? book.insertSheet(keptName, book.getNumSheets()));

@@ -5,7 +5,7 @@ import { currencyOf, headerRow, holdsInputs, recordNames } from '../workbook/tab
 import { empty, write } from './cells.ts';
 import { completeTable, refreshWords } from './completeTable.ts';
 import { type Searched, tableByHeader } from './headerScan.ts';
-import { type KeptItem, keep } from './kept.ts';
+import { type KeptItem, keep, keptName } from './kept.ts';
 import { writeMeanings } from './meanings.ts';
 import { type Book, gridOf, isInside, type Place, placeOf, rangeOf, type View } from './places.ts';
 import { makeRoomBelow, makeRoomRight } from './room.ts';
@@ -45,10 +45,12 @@ function locate(
     const place = range && placeOf(range, views);
     if (place && headerRow(table, gridOf(place)) >= 0) found.set(table.table, place);
   }
+  const missing = tables.filter(({ table }) => !found.has(table));
+  if (missing.length === 0) return found;
   const names = namesIn(tables, (name) => gridAt(found.get(name)));
-  for (const table of tables) {
-    if (found.has(table.table)) continue;
-    const place = tableByHeader(table, fieldsOf(table, names), searched(layout, views, [...found.values()]));
+  const places = views.filter(({ sheet }) => sheet.getName() !== keptName);
+  for (const table of missing) {
+    const place = tableByHeader(table, fieldsOf(table, names), searched(layout, places, [...found.values()]));
     if (place === undefined) continue;
     book.setNamedRange(table.range, rangeOf(place));
     found.set(table.table, place);

@@ -97,6 +97,16 @@ describe('tables', () => {
     expect(again()).toEqual([]);
   });
 
+  test('what was kept is not taken for a table again', async () => {
+    host.workbook.ui.answers.push({ button: 'OK', text: 'godwit' }, { button: 'OK' });
+    host.run('loadSample');
+    await script("book.deleteSheet(book.getSheetByName('Components'));");
+    again();
+    const { getters } = host.workbook.model;
+    expect(getters.getSheetName(rangeOf('components')?.sheetId ?? '')).toBe('Components');
+    expect(workbook.values('Components')[4]?.[0] ?? '').toBe('');
+  });
+
   test('formulas in a table stay formulas', () => {
     workbook.setCell('Components', 'D5', '=90+2');
     again();

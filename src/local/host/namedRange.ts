@@ -8,10 +8,11 @@ export function setNamedRange(workbook: Workbook, name: string, range: GoogleRan
   requireName(name);
   const { sheetId, zone } = placeOf(range);
   const ranges = [{ _sheetId: sheetId, _zone: zone }];
+  // The engine's own adapters expect a sheet in a command about ranges, and hold the range against its size.
   if (workbook.model.getters.getNamedRange(name)) {
-    workbook.dispatch('UPDATE_NAMED_RANGE', { oldRangeName: name, newRangeName: name, ranges });
+    const names = { oldRangeName: name, newRangeName: name };
+    workbook.dispatch('UPDATE_NAMED_RANGE', { ...names, ranges, ...{ sheetId } });
   } else {
-    // The engine's own adapters expect a sheet in a command about ranges.
     workbook.dispatch('CREATE_NAMED_RANGE', { name, ranges, ...{ sheetId } });
   }
 }
@@ -47,7 +48,8 @@ function createNamedRange(workbook: Workbook, firstName: string): GoogleNamedRan
       requireName(newName);
       const { sheetId, zone } = placeOf(rangeNow());
       const ranges = [{ _sheetId: sheetId, _zone: zone }];
-      workbook.dispatch('UPDATE_NAMED_RANGE', { oldRangeName: name, newRangeName: newName, ranges });
+      const names = { oldRangeName: name, newRangeName: newName };
+      workbook.dispatch('UPDATE_NAMED_RANGE', { ...names, ranges, ...{ sheetId } });
       name = newName;
       return namedRange;
     },
