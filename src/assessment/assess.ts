@@ -150,8 +150,7 @@ export function basisOf(catalogue: Catalogue): Basis {
   return { context, bareAirframe: bare, flown: flownAirframe(context, bare.equipment), baselineMoment };
 }
 
-/** Assesses every package of a catalogue, each result once and only where it is asked for, against its baseline. */
-export function compare(catalogue: Catalogue): Comparison {
+function comparisonOf(catalogue: Catalogue): Comparison {
   const basis = basisOf(catalogue);
   const { context, flown } = basis;
   const assessments = catalogue.packages.map((engine) => assess(basis, engine));
@@ -169,4 +168,15 @@ export function compare(catalogue: Catalogue): Comparison {
         ...defaultFindings(context),
       ]),
   });
+}
+
+const comparisons = new WeakMap<Catalogue, Comparison>();
+
+/** Assesses every package of a catalogue, each result once and only where it is asked for, against its baseline. */
+export function compare(catalogue: Catalogue): Comparison {
+  const known = comparisons.get(catalogue);
+  if (known !== undefined) return known;
+  const comparison = comparisonOf(catalogue);
+  comparisons.set(catalogue, comparison);
+  return comparison;
 }

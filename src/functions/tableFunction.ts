@@ -1,5 +1,11 @@
 import { faultsBlock } from '../assessment/faultsBlock.ts';
-import { type Catalogue, readCatalogue, type TableGrids, tableNames } from '../tables/catalogue.ts';
+import {
+  type Catalogue,
+  type CatalogueReading,
+  readCatalogue,
+  type TableGrids,
+  tableNames,
+} from '../tables/catalogue.ts';
 import { type Cell, type Grid, isBlank } from '../tables/cell.ts';
 import { mustBe, notFinite, refusal, tooManyArguments } from './messages.ts';
 import { argumentOfTable, optionalTables, tableHelp } from './tableArguments.ts';
@@ -48,6 +54,29 @@ function rectangular(block: readonly (readonly Cell[])[]): Cell[][] {
   );
 }
 
+/** The cells as they were, whatever their owner does with them later. */
+const copied = (grids: TableGrids): TableGrids =>
+  Object.fromEntries(tableNames.map((name) => [name, grids[name]?.map((row) => [...row])]));
+
+const sameGrid = (one: Grid | undefined, other: Grid | undefined) =>
+  one?.length === other?.length &&
+  (one ?? []).every((row, index) => {
+    const cells = other?.[index] ?? [];
+    return row.length === cells.length && row.every((cell, column) => cell === cells[column]);
+  });
+
+let last: { readonly grids: TableGrids; readonly reading: CatalogueReading } | undefined;
+
+/** Reads the tables, or says again what they said: a spreadsheet that computes all its blocks gives each the same ones. */
+function readOnce(grids: TableGrids): CatalogueReading {
+  const before = last;
+  if (before !== undefined && tableNames.every((name) => sameGrid(before.grids[name], grids[name])))
+    return before.reading;
+  const reading = readCatalogue(grids);
+  last = { grids: copied(grids), reading };
+  return reading;
+}
+
 /**
  * Makes a table function. Where the tables have faults, the block lists all of them in place of the results, for a thrown
  * message would show on hover only.
@@ -67,7 +96,7 @@ export function tableFunction(declaration: {
     call: (cells) => {
       try {
         if (cells.length > all.length) throw tooManyArguments(all.length, cells.length);
-        const reading = readCatalogue(gridsOf(cells));
+        const reading = readOnce(gridsOf(cells));
         if (reading.catalogue === undefined) return rectangular(faultsBlock(reading.faults));
         const own = extras.map((_, index) => cells[tableArguments.length + index] as Cell);
         return rectangular(compute(reading.catalogue, own));

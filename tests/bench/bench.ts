@@ -33,7 +33,16 @@ function freshScript(index = 0): Record<string, Call> {
   return context as Record<string, Call>;
 }
 
-const argumentsOf = (tables: TableGrids) => tableNames.map((name) => tables[name] ?? '');
+let edits = 0;
+
+/** The tables as arguments, one weight edited anew: what was computed before does not help. */
+function argumentsOf(tables: TableGrids): (Cell | Grid)[] {
+  const [header = [], units = [], first = [], ...rest] = tables.components ?? [];
+  const weight = header.indexOf('weight');
+  const edited = first.map((cell, column) => (column === weight ? 240 + ++edits / 1e6 : cell));
+  const components = [header, units, edited, ...rest];
+  return tableNames.map((name) => (name === 'components' ? components : (tables[name] ?? '')));
+}
 
 function each<T>(items: readonly T[], job: (item: T) => unknown): void {
   for (const item of items) job(item);
@@ -65,10 +74,11 @@ async function scriptLoad(): Promise<void> {
 /** Every table function on the sample, warm. */
 async function tableFunctionTimes(): Promise<void> {
   const script = freshScript();
+  const five = manyPackages(grids, 5);
   const names = Object.keys(script).filter((name) => code.includes(`function ${name}(airframe, `));
   for (const name of names) {
-    const task = () => void script[name]?.(...argumentsOf(grids));
-    line(`${name}, Godwit, 4 packages`, ms(await median(task)));
+    const task = () => void script[name]?.(...argumentsOf(five));
+    line(`${name}, 5 packages`, ms(await median(task)));
   }
 }
 
@@ -78,8 +88,8 @@ async function growth(): Promise<void> {
   if (compare === undefined) throw new Error('the script has no PACKAGE_COMPARISON');
   let first = 0;
   for (const count of [10, 100, 1000]) {
-    const tables = argumentsOf(manyPackages(grids, count));
-    const time = await median(() => void compare(...tables), count > 100 ? 3 : 10);
+    const tables = manyPackages(grids, count);
+    const time = await median(() => void compare(...argumentsOf(tables)), count > 100 ? 3 : 10);
     first ||= time / count;
     line(`PACKAGE_COMPARISON, ${count} packages`, ms(time));
     line('  per package, against 10 packages', times(time / count / first));

@@ -100,3 +100,15 @@ describe('arguments', () => {
     );
   });
 });
+
+test('the same arrays with another number in them are read anew', () => {
+  const grids = smallWorkbook();
+  const cells = cellsOf(grids);
+  const before = JSON.stringify(block(cells));
+  expect(JSON.stringify(block(cells))).toBe(before);
+  const weights = grids.components as Cell[][];
+  const column = weights[0]!.indexOf('weight');
+  const row = weights.find((line, index) => index > 1 && typeof line[column] === 'number')!;
+  row[column] = Number(row[column]) + 10;
+  expect(JSON.stringify(block(cells))).not.toBe(before);
+});
