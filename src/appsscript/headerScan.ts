@@ -22,27 +22,50 @@ interface Match {
 
 const keyOf = (cell: Cell) => (isBlank(cell) ? '' : nameKey(String(cell)));
 
-/** Share of the table's labels that a row has as its header, and between which columns. */
-function matchRow(
+/**
+ * Stretches of a row that may be one header: a label that comes again, or a strange word behind an empty column, is
+ * another table's. An empty column before a known label, and a strange one beside its neighbours, are a person's.
+ */
+function stretches(line: readonly string[], labels: ReadonlySet<string>): number[][] {
+  const found: number[][] = [];
+  let stretch: number[] = [];
+  let isBehindGap = true;
+  line.forEach((key, column) => {
+    const isKnown = labels.has(key);
+    const isOther = isKnown ? stretch.some((each) => line[each] === key) : key !== '' && isBehindGap;
+    if (isOther) stretch = [];
+    if (isKnown && stretch.push(column) === 1) found.push(stretch);
+    isBehindGap = key === '';
+  });
+  return found;
+}
+
+/** Where in a row the table's header may stand, with the share of its labels that is there. */
+function matchesIn(
   { shape }: TableLayout,
   labels: ReadonlySet<string>,
   searched: Searched,
   row: number,
-): Match {
+): Match[] {
   const { view, isTaken } = searched;
   const line = (view.values[row] ?? []).map((cell, column) => (isTaken(row, column) ? '' : keyOf(cell)));
   if (shape === 'rows') {
-    const columns = line.flatMap((key, column) => (labels.has(key) ? [column] : []));
-    const share = new Set(columns.map((column) => line[column])).size / labels.size;
-    return { share, searched, row, left: Math.min(...columns), right: Math.max(...columns) };
+    return stretches(line, labels).map((columns) => ({
+      share: columns.length / labels.size,
+      searched,
+      row,
+      left: columns[0] as number,
+      right: columns[columns.length - 1] as number,
+    }));
   }
-  const left = line.indexOf('attribute');
   const words = shape === 'attributes' ? ['value', 'unit'] : ['unit'];
-  const right = Math.max(...words.map((word) => line.indexOf(word, left)));
-  if (left < 0 || right < 0) return { share: 0, searched, row, left, right };
-  const below = new Set(view.values.slice(row + 1).map((cells) => keyOf(cells[left])));
-  const share = [...labels].filter((label) => below.has(label)).length / labels.size;
-  return { share, searched, row, left, right };
+  return line.flatMap((key, left): Match[] => {
+    const right = Math.max(...words.map((word) => line.indexOf(word, left)));
+    if (key !== 'attribute' || right < 0) return [];
+    const below = new Set(view.values.slice(row + 1).map((cells) => keyOf(cells[left])));
+    const share = [...labels].filter((label) => below.has(label)).length / labels.size;
+    return [{ share, searched, row, left, right }];
+  });
 }
 
 /** The header's last column: headed columns follow each other; a table across has room before its note. */
@@ -62,7 +85,7 @@ export function tableByHeader(
 ): Place | undefined {
   const labels = new Set(fields.map(({ label }) => nameKey(label)));
   const matches = sheets.flatMap((searched) =>
-    searched.view.values.map((_, row) => matchRow(table, labels, searched, row)),
+    searched.view.values.flatMap((_, row) => matchesIn(table, labels, searched, row)),
   );
   const best = matches.reduce<Match | undefined>(
     (first, match) => (match.share >= enoughShare && match.share > (first?.share ?? 0) ? match : first),

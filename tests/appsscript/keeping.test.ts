@@ -97,6 +97,25 @@ describe('tables', () => {
     expect(again()).toEqual([]);
   });
 
+  test('tables side by side without their names are told apart', async () => {
+    const ranges = [
+      'fuel_points',
+      'power_points',
+      'stations',
+      'tanks',
+      'loadings',
+      'envelope',
+      'known_points',
+    ];
+    const places = () =>
+      ranges.map((range) => [range, rangeOf(range)?.zone.left, rangeOf(range)?.zone.right]);
+    const before = places();
+    await script(`for (const name of ${JSON.stringify(ranges)}) book.removeNamedRange(name);`);
+    again();
+    expect(places()).toEqual(before);
+    expect(verdict()).toBe('Turnstone');
+  });
+
   test('what was kept is not taken for a table again', async () => {
     host.workbook.ui.answers.push({ button: 'OK', text: 'godwit' }, { button: 'OK' });
     host.run('loadSample');
