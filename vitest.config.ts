@@ -5,6 +5,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     pool: 'threads',
+    maxWorkers: '100%',
     testTimeout: 30_000,
   },
 });
