@@ -48,7 +48,7 @@ const answers: readonly SheetLayout[] = [
     reading:
       'Inside the dark outline is allowed. Each outline holds everything the seats and tanks allow with that package.',
     results: [r.loadingCheck, r.loadingRegion],
-    widths: [110, 230, 92],
+    widths: [110, 220, 250, 100, 92],
   }),
   page('buyer', 'Range and fuel', 'How far with how much, and what does it burn?', {
     reading: 'Payload is what is left for people and bags with the fuel for that range and the reserve.',
