@@ -7,11 +7,15 @@ export function isBlank(cell: Cell): boolean {
   return cell === null || cell === undefined || (typeof cell === 'string' && plain(cell) === '');
 }
 
+/** ASCII words with one space between them: most names by far. */
+const alreadyPlain = /^[!-~]+( [!-~]+)*$/;
+
 /**
  * Text as a person reads it: every kind of space is a space, runs of them are one, none at the ends or without width; an
  * accent is one with its letter, however it was typed.
  */
 export function plain(text: string): string {
+  if (alreadyPlain.test(text)) return text;
   return text
     .normalize()
     .replace(/[\u200b-\u200d\u2060]/g, '')

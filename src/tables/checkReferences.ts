@@ -7,18 +7,20 @@ import { meantLabel } from './readCell.ts';
 /** Names that one table may use of another. */
 interface Known {
   readonly names: readonly string[];
+  readonly keys: ReadonlySet<string>;
   /** where they stand, in words */
   readonly from: string;
 }
 
 const mostListed = 12; // names in one message
 
-function unknownAmong(names: readonly (string | undefined)[], known: Known): string[] {
-  const keys = new Set(known.names.map(nameKey));
-  return names.filter(
-    (name): name is string => name !== undefined && name !== '' && !keys.has(nameKey(name)),
-  );
+function knownFrom(from: string, typed: readonly (string | undefined)[]): Known {
+  const names = typed.filter((name) => name !== undefined);
+  return { names, keys: new Set(names.map(nameKey)), from };
 }
+
+const unknownAmong = (names: readonly (string | undefined)[], { keys }: Known): string[] =>
+  names.filter((name): name is string => name !== undefined && name !== '' && !keys.has(nameKey(name)));
 
 function expectedName(unknown: string, { names, from }: Known): string {
   const meant = meantLabel(unknown, names);
@@ -60,13 +62,13 @@ function checkAttribute(
 export function checkReferences(tables: Catalogue, log: FaultLog): void {
   const { airframe, equipment, tanks, components } = tables;
   const namesIn = (records: readonly { readonly name: string | undefined }[]) =>
-    records.map(({ name }) => name).filter((name) => name !== undefined);
-  const packages = { names: namesIn(tables.packages), from: 'the packages table' };
-  const items = { names: namesIn(equipment), from: 'the equipment table' };
-  const bases = {
-    names: tables.allowances.map(({ basis }) => basis).filter((basis) => basis !== undefined),
-    from: 'the allowances',
-  };
+    records.map(({ name }) => name);
+  const packages = knownFrom('the packages table', namesIn(tables.packages));
+  const items = knownFrom('the equipment table', namesIn(equipment));
+  const bases = knownFrom(
+    'the allowances',
+    tables.allowances.map(({ basis }) => basis),
+  );
   const parts = components.map((row) => ({ ...row, rowName: `${row.package}, ${row.name}` }));
   const options = equipment.map((row) => ({ ...row, rowName: row.name }));
 
