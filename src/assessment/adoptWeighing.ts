@@ -21,6 +21,8 @@ export type AdoptedRows = Pick<
   | 'weighedFluids'
   | 'weighedUnusableFuel'
   | 'emptyBasis'
+  | 'emptyWeightKnownTo'
+  | 'emptyArmKnownTo'
 >;
 
 const weighedBasis = 'weighed';
@@ -51,6 +53,8 @@ export function adoptWeighing(
     emptyBasis: catalogue.allowances.some(({ basis }) => basis === weighedBasis)
       ? weighedBasis
       : catalogue.airframe.emptyBasis,
+    emptyWeightKnownTo: weighed.weightHalfWidth,
+    emptyArmKnownTo: weighed.cgHalfWidth,
   });
   const context = contextOf(withAirframe(catalogue, rowsAt(weighed)));
   const powerplant = powerplantOf(context, engine);

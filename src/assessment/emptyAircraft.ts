@@ -57,6 +57,10 @@ export function bareAirframe(context: Context): BareAirframe {
     weight: airframe.emptyWeight,
     arm: airframe.emptyArm,
     basis: airframe.emptyBasis,
+    known:
+      airframe.emptyWeightKnownTo === undefined
+        ? undefined
+        : { weight: airframe.emptyWeightKnownTo, arm: airframe.emptyArmKnownTo ?? 0 },
   };
   const powerplant =
     weighedWith === undefined ? [] : asWeighed(powerplantOf(context, weighedWith), airframe.weighedFluids);

@@ -63,11 +63,11 @@ function causesOf(
   difference: MassTotal,
 ): Cause[] {
   const scatter = weighingScatter(points);
-  const known = items.flatMap(({ name, weight, arm, basis }) => {
-    const allowance = context.catalogue.allowances.find((each) => each.basis === basis);
-    const halfWidth = Math.abs(weight) * (allowance?.scatter ?? 0);
+  const known = items.flatMap(({ name, weight, arm, basis, known: own }) => {
+    const allowance = own ? undefined : context.catalogue.allowances.find((each) => each.basis === basis);
+    const halfWidth = own?.weight ?? Math.abs(weight) * (allowance?.scatter ?? 0);
     const expected = weight > 0 ? weight * (1 + (allowance?.growth ?? 0)) : weight;
-    return halfWidth > 0 ? [{ name, weight, arm, basis, expected, halfWidth }] : [];
+    return halfWidth > 0 ? [{ name, weight, arm, basis: own ? undefined : basis, expected, halfWidth }] : [];
   });
   const single = known.map(({ name, weight, arm, expected, halfWidth }): Cause => {
     const cause = singleCause(difference, scatter, arm, halfWidth);

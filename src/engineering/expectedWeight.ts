@@ -22,8 +22,16 @@ export interface Allowance {
   readonly correlation: number;
 }
 
+/** How far a weight and its arm may be off either way, independently. */
+export interface OwnHalfWidths {
+  readonly weight: number;
+  readonly arm: number;
+}
+
 export interface MassItemWithBasis extends MassItem {
   readonly basis: string;
+  /** of an item whose scales say how well it is known: in place of its basis's growth and scatter */
+  readonly known?: OwnHalfWidths | undefined;
 }
 
 export interface ExpectedMass {
@@ -63,24 +71,32 @@ function allowanceOf(item: MassItemWithBasis, allowances: Allowances): Allowance
 /** What is taken out does not grow. */
 const grown = (items: readonly MassItemWithBasis[], allowances: Allowances): MassItem[] =>
   items.map((item) => {
-    const { growth } = allowanceOf(item, allowances);
+    const growth = item.known ? 0 : allowanceOf(item, allowances).growth;
     return { weight: item.weight > 0 ? item.weight * (1 + growth) : item.weight, arm: item.arm };
   });
 
-/** √ Σ over bases [ρ (Σ |w l| u)² + (1 − ρ) Σ (w l u)²] with the lever l of each item: 1 for weight, an arm for moment. */
+/**
+ * √ Σ over bases [ρ (Σ |w l| u)² + (1 − ρ) Σ (w l u)²] with the lever l of each item: an arm for moment, none for weight. An
+ * item with half-widths of its own adds (u_w l)², for the moment (w u_x)² too.
+ */
 function halfWidth(
   items: readonly MassItemWithBasis[],
   allowances: Allowances,
-  lever: (item: MassItem) => number,
+  lever: ((item: MassItem) => number) | undefined,
 ): number {
   const sums = new Map<Allowance, { magnitudes: number; squares: number }>();
+  let squared = 0;
   for (const item of items) {
+    if (item.known) {
+      const ofArm = lever ? item.weight * item.known.arm : 0;
+      squared += (item.known.weight * (lever?.(item) ?? 1)) ** 2 + ofArm ** 2;
+      continue;
+    }
     const allowance = allowanceOf(item, allowances);
-    const error = Math.abs(item.weight * lever(item)) * allowance.scatter;
+    const error = Math.abs(item.weight * (lever?.(item) ?? 1)) * allowance.scatter;
     const sum = sums.get(allowance) ?? { magnitudes: 0, squares: 0 };
     sums.set(allowance, { magnitudes: sum.magnitudes + error, squares: sum.squares + error ** 2 });
   }
-  let squared = 0;
   for (const [{ correlation }, { magnitudes, squares }] of sums)
     squared += correlation * magnitudes ** 2 + (1 - correlation) * squares;
   return Math.sqrt(squared);
@@ -88,7 +104,8 @@ function halfWidth(
 
 /**
  * Nominal and expected weight and moment with their half-widths: expected = Σ w (1 + g), g = 0 for w below 0;
- * half-width² = Σ over bases [ρ (Σ |w| u)² + (1 − ρ) Σ (w u)²], for the moment with w x in place of w.
+ * half-width² = Σ over bases [ρ (Σ |w| u)² + (1 − ρ) Σ (w u)²], for the moment with w x in place of w. An item with
+ * half-widths of its own does not grow, and adds their squares.
  * @param items weight, arm and basis of each row; negative: taken out
  * @param allowances growth g above −1, scatter u at least 0, correlation ρ 0 to 1; each basis once
  * @throws RangeError when an item's basis has no allowance, or an allowance is outside its range
@@ -102,7 +119,7 @@ export function expectedMass(
   return {
     nominal: total(items),
     expected: total(grown(items, table)),
-    weightHalfWidth: halfWidth(items, table, () => 1),
+    weightHalfWidth: halfWidth(items, table, undefined),
     momentHalfWidth: halfWidth(items, table, (item) => item.arm),
   };
 }

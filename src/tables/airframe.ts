@@ -40,6 +40,14 @@ const fields = {
     fallback: { value: 'estimated', source: 'the most careful basis' },
     help: 'how well the empty weight is known: a basis of the allowances table',
   }),
+  emptyWeightKnownTo: quantity('mass', 'empty weight known to', {
+    above: 0,
+    help: 'how far it may be off either way, from its scales; empty: as its basis says',
+  }),
+  emptyArmKnownTo: quantity('length', 'empty CG known to', {
+    atLeast: 0,
+    help: 'how far it may be off either way, from scales and measured arms; empty: as its basis says',
+  }),
   maximumTakeoffWeight: quantity('mass', 'maximum takeoff weight', {
     required: true,
     above: 0,

@@ -128,13 +128,17 @@ describe('planted and found', () => {
 });
 
 describe('adopting a weighing', () => {
-  test('the package then comes out at what was weighed, and its band is that of a weighed aircraft', () => {
+  test('the package then comes out at what was weighed, and its band is that of the scales', () => {
     const { after, adopted, difference } = reconciled(catalogue, build);
     // By hand: 1,494.0 − 60.2 − 8.5 = 1,425.30 lb, 140,726.4 lb·in; 1,413.5 + 12.04 = 1,425.54 lb, 140,756.6 lb·in
     const expected = { weight: 1425.42, cg: 140_741.5 / 1425.42 };
     expect(after.empty.mass.nominal.weight / pound).toBeCloseTo(expected.weight, 2);
     expect(after.empty.cg / inch).toBeCloseTo(expected.cg, 3);
-    expect(after.empty.mass.weightHalfWidth / pound).toBeCloseTo(0.005 * 1425.42, 2); // allowances: weighed 0.5 %
+    // Three scales, ±1 lb each. Weighing 1, about its CG at 98.73 in: scales 60.6, 13.3, 13.3; arms 25.7, 62.1, 61.7; / 1,425.3
+    expect(after.empty.mass.weightHalfWidth / pound).toBeCloseTo(Math.sqrt(3), 9);
+    const moments = [60.63, 13.27, 13.27, 25.65, 62.05, 61.7];
+    expect(after.empty.expectedCg.halfWidth / inch).toBeCloseTo(Math.hypot(...moments) / 1425.3, 4);
+    expect(after.empty.mass.expected.weight).toBeCloseTo(after.empty.mass.nominal.weight, 9);
     expect(adopted).toMatchObject({ weighedWith: 'Rowan', weighedFluids: true, emptyBasis: 'weighed' });
     expect(difference.weight).not.toBe(0);
   });

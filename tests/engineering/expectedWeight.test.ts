@@ -51,6 +51,20 @@ describe('by hand', () => {
     expect(mass.expected.weight).toBeCloseTo(110 + 105 + 700, 10);
   });
 
+  test('an item off the scales has their half-widths, not those of its basis, and does not grow', () => {
+    const items: MassItemWithBasis[] = [
+      { weight: 1000, arm: 2, basis: 'estimated', known: { weight: 3, arm: 0.01 } },
+      { weight: 100, arm: 1, basis: 'calculated' },
+    ];
+    const mass = expectedMass(items, allowances);
+    expect(mass.expected.weight).toBeCloseTo(1105, 10);
+    expect(mass.weightHalfWidth).toBeCloseTo(Math.hypot(3, 4), 10);
+    // moment: 3 × 2 and 1000 × 0.01 of the first, 4 × 1 of the second
+    expect(mass.momentHalfWidth).toBeCloseTo(Math.hypot(6, 10, 4), 10);
+    // alone, its CG is known as well as its arm: about its own arm its weight has no moment
+    expect(expectedCg(items.slice(0, 1), allowances).halfWidth).toBeCloseTo(0.01, 12);
+  });
+
   test('a removed row does not grow, and its scatter counts', () => {
     const mass = expectedMass(
       [
