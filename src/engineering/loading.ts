@@ -55,17 +55,35 @@ export function loadedWith(
 ): Loading {
   requireAbove('empty weight', empty.weight, 0, '');
   let { weight, moment } = empty;
-  stations.forEach((station, index) => {
+  for (let index = 0; index < stations.length; index++) {
     weight += loads[index]!;
-    moment += loads[index]! * station.arm;
-  });
+    moment += loads[index]! * stations[index]!.arm;
+  }
   return { weight, moment, cg: centreOfGravity({ weight, moment }), loads };
 }
 
+/** The station furthest beyond the CG that still has room; undefined when none is beyond it. */
+function outermostWithRoom(
+  stations: readonly Station[],
+  loads: readonly number[],
+  cg: number,
+  aftwards: 1 | -1,
+): number | undefined {
+  let outermost: number | undefined;
+  let reach = aftwards * cg;
+  for (let index = 0; index < stations.length; index++) {
+    const { arm, maximum } = stations[index]!;
+    if (aftwards * arm <= reach || loads[index]! >= maximum) continue;
+    outermost = index;
+    reach = aftwards * arm;
+  }
+  return outermost;
+}
+
 /**
- * The loading with the CG furthest forward or aft that stays within the maximum weight. Minimum loads are aboard; stations
- * beyond the CG reached so far are then filled in order of arm, the outermost first, until none is beyond it or the
- * maximum weight is reached. Exact: the least of (M + Σ x a)/(W + Σ x) is a fractional knapsack.
+ * The loading with the CG furthest forward or aft that stays within the maximum weight. Minimum loads are aboard; the
+ * outermost station beyond the CG reached so far is then filled, again and again, until none is beyond it or the maximum
+ * weight is reached. Exact: the least of (M + Σ x a)/(W + Σ x) is a fractional knapsack.
  * @param empty weight above 0
  * @throws RangeError when a station is impossible, or the minimum loads exceed maximumWeight
  * @source the most forward and most rearward extreme of AC 43.13-1B 10-16 and 10-17, generalised: those compare a station
@@ -83,16 +101,15 @@ export function extremeLoading(
   requireWithin('maximumWeight', maximumWeight, weight);
 
   const aftwards = side === 'aft' ? 1 : -1;
-  const outermostFirst = stations
-    .map((_, index) => index)
-    .sort((one, other) => aftwards * (stations[other]!.arm - stations[one]!.arm));
-  for (const index of outermostFirst) {
-    const { arm, minimum, maximum } = stations[index]!;
-    if (aftwards * (arm * weight - moment) <= 0) break;
-    const load = Math.max(0, Math.min(maximum - minimum, maximumWeight - weight));
-    loads[index] = minimum + load;
-    weight += load;
+  while (weight < maximumWeight) {
+    const outermost = outermostWithRoom(stations, loads, moment / weight, aftwards);
+    if (outermost === undefined) break;
+    const { arm, maximum } = stations[outermost]!;
+    const load = Math.min(maximum - loads[outermost]!, maximumWeight - weight);
+    const isFull = load < maximumWeight - weight;
+    loads[outermost] = isFull ? maximum : loads[outermost]! + load;
+    weight = isFull ? weight + load : maximumWeight;
     moment += load * arm;
   }
-  return loadedWith(empty, stations, loads);
+  return { weight, moment, cg: moment / weight, loads };
 }

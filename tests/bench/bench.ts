@@ -16,7 +16,12 @@ import { openLocalWorkbook } from '../../src/local/workbook.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { toSi } from '../../src/units.ts';
-import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from '../engineering/loadingLp.ts';
+import {
+  extremeCgByGlpk,
+  extremeCgByLinearProgramme,
+  randomAircraft,
+  withoutOtherLimits,
+} from '../engineering/loadingLp.ts';
 import { bareContext, htmlService } from '../local/bareContext.ts';
 import { manyPackages } from './manyPackages.ts';
 import { plainFormulas } from './plainFormulas.ts';
@@ -49,8 +54,8 @@ function each<T>(items: readonly T[], job: (item: T) => unknown): void {
 }
 
 /** Median time of a task in milliseconds. */
-async function median(task: () => void, iterations = 30): Promise<number> {
-  const bench = new Bench({ iterations, time: 0, warmupIterations: 3, warmupTime: 0 });
+async function median(task: () => void, iterations = 30, warmupIterations = 3): Promise<number> {
+  const bench = new Bench({ iterations, time: 0, warmupIterations, warmupTime: 0 });
   bench.add('task', task);
   const [measured] = await bench.run();
   const result = measured?.result;
@@ -110,22 +115,26 @@ function finelyDivided(aircraft: LoadingLimits, parts: number): LoadingLimits {
   return { ...aircraft, stations: split(aircraft.stations), tanks: split(aircraft.tanks) };
 }
 
-/** Extreme loadings against a linear-programming solver on the same aircraft. */
-async function againstSolver(parts: number): Promise<void> {
+type Solver = readonly [name: string, extremeCg: typeof extremeCgByLinearProgramme];
+const pureScript: Solver = ['javascript-lp-solver', extremeCgByLinearProgramme];
+const gnuKit: Solver = ['GLPK', extremeCgByGlpk]; // does not come to an end on some aircraft of 50 stations
+
+/** Extreme loadings against linear-programming solvers on the same aircraft, all of them warm. */
+async function againstSolvers(parts: number, ...solvers: readonly Solver[]): Promise<void> {
   const random = fc.sample(randomAircraft, { numRuns: 100, seed: 1 }).map(withoutOtherLimits);
   const aircraft = random.map((one) => finelyDivided(one, parts));
   const stations =
     aircraft.reduce((sum, one) => sum + one.stations.length + one.tanks.length, 0) / aircraft.length;
   const ours = ({ empty, stations, tanks, maximumWeight }: (typeof aircraft)[number]) =>
     extremeLoading(empty, [...stations, ...tanks], maximumWeight, 'aft').cg;
-  const furthest = Math.max(
-    ...aircraft.map((one) => Math.abs(ours(one) - extremeCgByLinearProgramme(one, 'aft'))),
-  );
-  const own = await median(() => each(aircraft, ours));
-  const solver = await median(() => each(aircraft, (one) => extremeCgByLinearProgramme(one, 'aft')));
+  const own = await median(() => each(aircraft, ours), 100, 3000);
   line(`extreme loading, 100 aircraft of ${stations.toFixed(0)} stations`, ms(own));
-  line('  the linear-programming solver takes', times(solver / own));
-  line('  greatest difference in CG', furthest.toExponential(1));
+  for (const [name, extremeCg] of solvers) {
+    const theirs = await median(() => each(aircraft, (one) => extremeCg(one, 'aft')), 20, 20);
+    const furthest = Math.max(...aircraft.map((one) => Math.abs(ours(one) - extremeCg(one, 'aft'))));
+    line(`  ${name} takes`, times(theirs / own));
+    line('    greatest difference in CG', furthest.toExponential(1));
+  }
 }
 
 async function againstLibraries(): Promise<void> {
@@ -168,7 +177,7 @@ async function againstPlainFormulas(): Promise<void> {
 await scriptLoad();
 await tableFunctionTimes();
 await growth();
-await againstSolver(1);
-await againstSolver(10);
+await againstSolvers(1, pureScript, gnuKit);
+await againstSolvers(10, pureScript);
 await againstLibraries();
 await againstPlainFormulas();

@@ -6,12 +6,20 @@
  */
 
 import fc from 'fast-check';
+import GLPK from 'glpk.js/node';
 import solver from 'javascript-lp-solver';
 import type { Side } from '../../src/engineering/envelope.ts';
 import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
 import { between } from './between.ts';
 
-export function extremeCgByLinearProgramme(limits: LoadingLimits, side: Side): number {
+interface LinearProgramme {
+  /** upper limits of sums, and the one sum that is given */
+  readonly constraints: Readonly<Record<string, { readonly max?: number; readonly equal?: number }>>;
+  /** what each variable adds to the CG, and to each constrained sum */
+  readonly variables: Readonly<Record<string, Readonly<Record<string, number>>>>;
+}
+
+function linearProgramme(limits: LoadingLimits): LinearProgramme {
   const stations = [...limits.stations, ...limits.tanks];
   const zeroFuelWeight = limits.maximumZeroFuelWeight ?? Number.POSITIVE_INFINITY;
   const leastLoad = stations.reduce((sum, { minimum }) => sum + minimum, 0);
@@ -47,6 +55,11 @@ export function extremeCgByLinearProgramme(limits: LoadingLimits, side: Side): n
     });
     inverse[name] = -(maximum - least);
   }
+  return { constraints, variables };
+}
+
+export function extremeCgByLinearProgramme(limits: LoadingLimits, side: Side): number {
+  const { constraints, variables } = linearProgramme(limits);
   const solution = solver.Solve({
     optimize: 'cg',
     opType: side === 'aft' ? 'max' : 'min',
@@ -55,6 +68,38 @@ export function extremeCgByLinearProgramme(limits: LoadingLimits, side: Side): n
   }) as { feasible: boolean; result: number };
   if (!solution.feasible) throw new Error('the linear programme found no loading');
   return solution.result;
+}
+
+const glpk = await GLPK();
+
+/** The same programme for a second solver, the GNU Linear Programming Kit. */
+export function extremeCgByGlpk(limits: LoadingLimits, side: Side): number {
+  const { constraints, variables } = linearProgramme(limits);
+  const terms = (sum: string) =>
+    Object.entries(variables)
+      .filter(([, adds]) => adds[sum] !== undefined)
+      .map(([name, adds]) => ({ name, coef: adds[sum] as number }));
+  const { result } = glpk.solve(
+    {
+      name: 'extreme CG',
+      objective: {
+        direction: side === 'aft' ? glpk.GLP_MAX : glpk.GLP_MIN,
+        name: 'cg',
+        vars: terms('cg'),
+      },
+      subjectTo: Object.entries(constraints).map(([name, { max = 0, equal }]) => ({
+        name,
+        vars: terms(name),
+        bnds:
+          equal === undefined
+            ? { type: glpk.GLP_UP, ub: max, lb: 0 }
+            : { type: glpk.GLP_FX, ub: equal, lb: equal },
+      })),
+    },
+    glpk.GLP_MSG_OFF,
+  );
+  if (result.status !== glpk.GLP_OPT) throw new Error('the linear programme found no loading');
+  return result.z;
 }
 
 const station = (prefix: string) => (index: number) =>

@@ -15,7 +15,7 @@ export const secondOpinions: readonly SecondOpinion[] = [
   },
   {
     what: 'extreme loadings of random aircraft, as a linear programme',
-    program: 'javascript-lp-solver',
+    program: 'javascript-lp-solver, GLPK (glpk.js)',
     file: 'tests/engineering/loadingLp.ts',
   },
   {
