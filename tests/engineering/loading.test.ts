@@ -83,7 +83,7 @@ describe('by hand', () => {
 describe('properties', () => {
   test.each([
     ['javascript-lp-solver', extremeCgByLinearProgramme, 1e-6],
-    ['GLPK', extremeCgByGlpk, 1e-4], // it is content within 1e-7 of sums of the order of 1
+    ['GLPK', extremeCgByGlpk, 1e-3], // each sum within 1e-7 of the weight, at arms of up to 260
   ] as const)('a linear-programming solver finds the same extremes: %s', (_, extremeCgBySolver, within) => {
     fc.assert(
       fc.property(randomAircraft, fc.constantFrom('forward', 'aft'), (aircraft, side) => {
