@@ -1,6 +1,6 @@
 import type { Component } from '../tables/components.ts';
 import type { Package } from '../tables/packages.ts';
-import type { Configuration } from './configuration.ts';
+import { type Configuration, isStandardTank } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
 
@@ -9,7 +9,7 @@ export interface Price {
   readonly kit: number | undefined;
   /** components the package supplies */
   readonly powerplant: number;
-  /** options ticked beyond the standard ones */
+  /** options and tanks ticked beyond the standard ones */
   readonly options: number;
   /** what the builder must still buy, of components and options */
   readonly builder: number;
@@ -18,7 +18,7 @@ export interface Price {
   readonly tax: number;
   /** false where a price is missing: the amounts are then the least they can be */
   readonly complete: boolean;
-  /** the longest of package and components */
+  /** the longest of kit, package and components */
   readonly leadTime: number | undefined;
   readonly longestItem: string | undefined;
   readonly buildTime: number | undefined;
@@ -32,6 +32,24 @@ const sum = (prices: readonly (number | undefined)[]) =>
 export const bought = ({ includedIn, weight, suppliedBy }: Component) =>
   includedIn === undefined && weight >= 0 && suppliedBy !== 'not required';
 
+/** Something chosen beyond the kit: an item of equipment or a tank. */
+export interface BoughtOption {
+  readonly name: string;
+  readonly weight: number;
+  readonly price: number | undefined;
+  readonly suppliedBy: 'kit' | 'builder';
+  readonly table: 'equipment' | 'tanks';
+}
+
+export const boughtOptions = ({ equipment, tanks }: Configuration): BoughtOption[] => [
+  ...equipment
+    .filter(({ standard }) => !standard)
+    .map((item): BoughtOption => ({ ...item, table: 'equipment' })),
+  ...tanks
+    .filter((tank) => !isStandardTank(tank))
+    .map((tank): BoughtOption => ({ ...tank, suppliedBy: 'kit', table: 'tanks' })),
+];
+
 /** Rows that must have a price; fluids may have one. */
 const priced = (component: Component) => bought(component) && !component.fluid;
 
@@ -39,7 +57,7 @@ function priceFindings(
   context: Context,
   engine: Package,
   components: readonly Component[],
-  configuration: Configuration,
+  options: readonly BoughtOption[],
 ): Finding[] {
   const finding = (subject: string, text: string, source: string): Finding => ({
     gravity: 'check',
@@ -52,9 +70,6 @@ function priceFindings(
     (each) => priced(each) && each.suppliedBy === 'kit' && each.weight > 0 && each.leadTime === undefined,
   );
   const unpricedComponents = components.filter((each) => priced(each) && each.price === undefined);
-  const unpricedOptions = configuration.equipment.filter(
-    ({ standard, price }) => !standard && price === undefined,
-  );
   const findings: Finding[] = [];
   if (context.catalogue.airframe.kitPrice === undefined) {
     findings.push({
@@ -71,9 +86,11 @@ function priceFindings(
     const names = unpricedComponents.map(({ name }) => name).join(', ');
     findings.push(finding('price', `no price for ${names}: the total is too low`, 'components table'));
   }
-  if (unpricedOptions.length > 0) {
-    const names = unpricedOptions.map(({ name }) => name).join(', ');
-    findings.push(finding('price', `no price for ${names}: the total is too low`, 'equipment table'));
+  for (const table of ['equipment', 'tanks'] as const) {
+    const unpriced = options.filter((option) => option.table === table && option.price === undefined);
+    if (unpriced.length === 0) continue;
+    const names = unpriced.map(({ name }) => name).join(', ');
+    findings.push(finding('price', `no price for ${names}: the total is too low`, `${table} table`));
   }
   return findings;
 }
@@ -82,13 +99,14 @@ export function priceOf(context: Context, engine: Package, configuration: Config
   const { airframe, rates } = context.catalogue;
   const components = context.components.of(engine.name);
   const own = components.filter(bought);
-  const options = configuration.equipment.filter(({ standard }) => !standard);
+  const options = boughtOptions(configuration);
   const bySupplier = (supplier: string) =>
     sum(own.filter(({ suppliedBy }) => suppliedBy === supplier).map(({ price }) => price));
   const powerplant = bySupplier('kit');
   const optionPrice = sum(options.filter(({ suppliedBy }) => suppliedBy === 'kit').map(({ price }) => price));
   const total = (airframe.kitPrice ?? 0) + powerplant + optionPrice;
   const deliveries = [
+    { name: `${airframe.name} kit`, leadTime: airframe.kitLeadTime },
     { name: engine.name, leadTime: engine.leadTime },
     ...components.map(({ name, leadTime }) => ({ name, leadTime })),
   ].filter((delivery): delivery is { name: string; leadTime: number } => delivery.leadTime !== undefined);
@@ -112,6 +130,6 @@ export function priceOf(context: Context, engine: Package, configuration: Config
     leadTime: longest?.leadTime,
     longestItem: longest?.name,
     buildTime: buildTimes.every((hours) => hours === undefined) ? undefined : sum(buildTimes),
-    findings: priceFindings(context, engine, components, configuration),
+    findings: priceFindings(context, engine, components, options),
   };
 }

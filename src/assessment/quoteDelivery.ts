@@ -12,11 +12,14 @@ export function deliverySection(
   assessment: Assessment,
   terms: QuoteTerms,
 ): QuoteSection {
-  const { display } = context;
+  const { display, catalogue } = context;
   const { package: engine, price } = assessment;
   const components = context.components.of(engine.name);
   const supplier = ({ suppliedBy }: Component) => (suppliedBy === 'builder' ? 'builder' : 'seller');
+  const { name: airframe, kitLeadTime } = catalogue.airframe;
+  const kit = { name: `${airframe} airframe kit`, leadTime: kitLeadTime, by: 'seller' };
   const known = [
+    kit,
     { name: `${engine.name} engine package`, leadTime: engine.leadTime, by: 'seller' },
     ...components
       .filter(({ suppliedBy }) => suppliedBy !== 'not required')
@@ -24,9 +27,14 @@ export function deliverySection(
   ]
     .filter((item): item is { name: string; leadTime: number; by: string } => item.leadTime !== undefined)
     .sort((one, other) => other.leadTime - one.leadTime);
-  const unknown = components
-    .filter((each) => bought(each) && each.suppliedBy === 'kit' && !each.fluid && each.leadTime === undefined)
-    .map(({ name }) => name);
+  const unknown = [
+    ...(kit.leadTime === undefined ? [kit.name] : []),
+    ...components
+      .filter(
+        (each) => bought(each) && each.suppliedBy === 'kit' && !each.fluid && each.leadTime === undefined,
+      )
+      .map(({ name }) => name),
+  ];
   const rest = known.length - mostShown;
   return section(
     'Delivery',

@@ -1,9 +1,8 @@
 import { nameKey } from '../tables/cell.ts';
 import type { Component } from '../tables/components.ts';
 import type { Assessment, Comparison } from './assess.ts';
-import { isStandardTank } from './configuration.ts';
 import { type Coins, coinsOf } from './money.ts';
-import { bought } from './price.ts';
+import { type BoughtOption, bought, boughtOptions } from './price.ts';
 import {
   notKnown,
   type QuoteCell,
@@ -61,14 +60,14 @@ export function quoteScope({ context, bareAirframe }: Comparison, assessment: As
     components
       .filter((component) => bought(component) && component.suppliedBy === supplier)
       .map((component) => componentLine(component, components, coins));
-  const option = ({ name, weight, price }: (typeof configuration.equipment)[number]): ScopeLine => ({
+  const option = ({ name, weight, price }: Pick<BoughtOption, 'name' | 'weight' | 'price'>): ScopeLine => ({
     name,
     part: 'option',
     holds: [],
     weight,
     price: price === undefined ? undefined : coins.of(price),
   });
-  const options = configuration.equipment.filter(({ standard }) => !standard);
+  const options = boughtOptions(configuration);
   const kit: ScopeLine = {
     name: `${airframe.name} airframe kit`,
     part: 'airframe kit',
@@ -79,9 +78,6 @@ export function quoteScope({ context, bareAirframe }: Comparison, assessment: As
   const standard = configuration.equipment
     .filter((item) => item.standard)
     .map((item): ScopeLine => ({ ...option(item), part: 'airframe kit', price: null }));
-  const tanks = configuration.tanks
-    .filter((tank) => !isStandardTank(tank))
-    .map(({ name, weight }): ScopeLine => ({ name, part: 'option', holds: [], weight, price: undefined }));
   const removed = components
     .filter(({ weight, includedIn }) => weight < 0 && includedIn === undefined)
     .map((component) => componentLine(component, components, coins));
@@ -91,7 +87,6 @@ export function quoteScope({ context, bareAirframe }: Comparison, assessment: As
       ...standard,
       ...bySupplier('kit'),
       ...options.filter(({ suppliedBy }) => suppliedBy === 'kit').map(option),
-      ...tanks,
     ],
     builder: [
       ...bySupplier('builder'),

@@ -130,9 +130,9 @@ export function panelModel(inputs: Inputs): PanelModel {
         }),
       ...catalogue.tanks
         .filter((tank) => !isStandardTank(tank))
-        .map(({ name, weight, usable, fitted, fits }): PanelOption => {
+        .map(({ name, weight, price, usable, fitted, fits }): PanelOption => {
           const isOffered = only(fits) === undefined;
-          const text = `${display.text('fuel', usable)}, ${optionText(display, weight, undefined, only(fits))}`;
+          const text = `${display.text('fuel', usable)}, ${optionText(display, weight, price, only(fits))}`;
           return { table: 'tanks', name, isFitted: fitted ?? false, isOffered, text };
         }),
     ],

@@ -141,6 +141,7 @@ const fields = {
   }),
   buildHours: quantity('time', 'airframe build hours', { above: 0, help: 'without the powerplant' }),
   kitPrice: money('kit price', { atLeast: 0, help: 'the airframe kit, without the powerplant' }),
+  kitLeadTime: quantity('days', 'kit lead time', { atLeast: 0, in: 'weeks', help: 'from order to delivery' }),
   weightUnit: choice('show weights in', ['lb', 'kg'], {
     fallback: { value: 'lb', source: '' },
     help: 'unit of the results',

@@ -1,4 +1,4 @@
-import { count, flag, names, quantity, text } from './field.ts';
+import { count, flag, money, names, quantity, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -22,6 +22,10 @@ const fields = {
     atLeast: 0,
     fallback: { value: 0, source: '' },
     help: 'of an optional tank, empty, at its arm',
+  }),
+  price: money('price', {
+    atLeast: 0,
+    help: 'of an optional tank, without tax; empty is a finding, 0 is free',
   }),
 };
 

@@ -52,6 +52,25 @@ test('Alder: a system that only other packages list belongs to the scope, and it
   ).toBe(true);
 });
 
+test('an optional tank is paid for; without a price it is said to be missing from the total', () => {
+  const withTanks = (price: number | undefined) =>
+    assessed('Rowan', {
+      ...godwit,
+      tanks: godwit.tanks.map((tank) =>
+        tank.name === 'long-range tanks' ? { ...tank, fitted: true, price } : tank,
+      ),
+    }).price;
+  expect(withTanks(2850).options).toBe(1150 + 2850);
+  expect(withTanks(2850).total).toBe(125_720 + 2850);
+  expect(withTanks(2850).complete).toBe(true);
+  const unpriced = withTanks(undefined);
+  expect(unpriced.total).toBe(125_720);
+  expect(unpriced.complete).toBe(false);
+  expect(unpriced.findings.map(({ text, source }) => `${source}: ${text}`)).toContain(
+    'tanks table: no price for long-range tanks: the total is too low',
+  );
+});
+
 describe('what is not given is a finding and no 0', () => {
   const subjects = (cost: Cost) => cost.findings.map(({ subject, text }) => `${subject}: ${text}`).join('\n');
 

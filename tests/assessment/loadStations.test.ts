@@ -15,6 +15,7 @@ const tank = (usable: number, burnOrder: number): Tank => ({
   standard: true,
   fitted: true,
   weight: 0,
+  price: undefined,
 });
 
 test('the tanks burnt last are filled first, those of one number to the same share', () => {

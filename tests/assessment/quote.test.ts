@@ -249,7 +249,15 @@ describe('scope, delivery, weights', () => {
   test('the longest item first, and what has no lead time', () => {
     const section = sectionOf(quote, 'Delivery');
     expect(rowsOf(quote, 'Delivery')[0]).toEqual(['engine', 'seller', '14']);
-    expect(section.notes.join(' ')).toContain('No lead time given, delivery may take longer: mount.');
+    expect(section.notes.join(' ')).toContain(
+      'No lead time given, delivery may take longer: Turnstone airframe kit, mount.',
+    );
+  });
+
+  test('a kit that takes longer than every part of the package decides', () => {
+    const airframe = [...(smallInputs.airframe ?? []), ['kit lead time', 15, 'weeks']];
+    const late = quoted({ ...smallInputs, airframe });
+    expect(rowsOf(late, 'Delivery')[0]).toEqual(['Turnstone airframe kit', 'seller', '15']);
   });
 
   // 310 (its unusable fuel aboard) + 92 + 6 + 14 + 5 + 3 + 2.2 = 432.2 kg. Expected: the mount is estimated, which grows

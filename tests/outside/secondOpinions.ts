@@ -15,7 +15,12 @@ export const secondOpinions: readonly SecondOpinion[] = [
   },
   {
     what: 'extreme loadings of random aircraft, as a linear programme',
-    program: 'javascript-lp-solver, GLPK (glpk.js)',
+    program: 'javascript-lp-solver',
+    file: 'tests/engineering/loadingLp.ts',
+  },
+  {
+    what: 'the same linear programme, by the GNU kit',
+    program: 'glpk.js/node',
     file: 'tests/engineering/loadingLp.ts',
   },
   {
