@@ -20,7 +20,7 @@ export const secondOpinions: readonly SecondOpinion[] = [
   },
   {
     what: 'the same linear programme, by the GNU kit',
-    program: 'glpk.js/node',
+    program: 'glpk.js',
     file: 'tests/engineering/loadingLp.ts',
   },
   {
