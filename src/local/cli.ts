@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Argument, Command, Option } from 'commander';
-import packageFile from '../../package.json' with { type: 'json' };
+import { softwareVersion } from '../assessment/version.ts';
 import type { CompareOptions } from './compare.ts';
 import { endingOf } from './ending.ts';
 
@@ -30,7 +30,7 @@ const program = new Command('npm start --')
   .addOption(
     new Option('-f, --format <form>', 'form of the output').choices(['text', 'json', 'csv']).default('text'),
   )
-  .version(packageFile.version)
+  .version(softwareVersion)
   .addHelpText(
     'after',
     '\nEnds with 0 when done, 1 when the tables cannot be read or have faults, 2 when the command is not understood.',
