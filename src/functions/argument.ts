@@ -30,7 +30,7 @@ export interface NumberArgument<T extends number | undefined> extends Described 
 export interface WordArgument<T extends string> extends Described {
   readonly type: 'word';
   readonly choices: readonly T[];
-  readonly parse: (cell: Cell) => T;
+  readonly parse: (cell: Cell | Grid) => T;
 }
 
 /** A range whose rows are records. */
@@ -152,9 +152,10 @@ export function word<const T extends string>(
     choices,
     parse: (cell) => {
       const list = choices.map((choice) => `"${choice}"`).join(' or ');
-      if (isBlank(cell)) throw missing(name);
+      if (Array.isArray(cell)) throw mustBe(name, `one cell, ${list}`, cell);
+      if (isBlank(cell as Cell)) throw missing(name);
       const found = choices.find((choice) => nameKey(choice) === nameKey(String(cell)));
-      if (found === undefined) throw mustBe(name, list, cell);
+      if (found === undefined) throw mustBe(name, list, cell as Cell);
       return found;
     },
   };

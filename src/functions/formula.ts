@@ -36,9 +36,11 @@ interface Shape {
 
 const isGrid = (value: Cell | Grid): value is Grid => Array.isArray(value);
 
-/** A one-cell range is that cell. */
+/** A one-cell range is that cell, a range without any is not given. */
 function collapse(value: Cell | Grid): Cell | Grid {
-  return isGrid(value) && value.length === 1 && value[0]?.length === 1 ? value[0][0] : value;
+  if (!isGrid(value) || value.length > 1) return value;
+  const [row = []] = value;
+  return row.length > 1 ? value : row[0];
 }
 
 /** The one shape of all ranges among the number arguments; undefined when all are single cells. */

@@ -1,5 +1,5 @@
 /** Every word a custom function says when it refuses something, in one place. */
-import { type Cell, quoted } from '../tables/cell.ts';
+import { type Cell, type Grid, quoted } from '../tables/cell.ts';
 
 /** Where in a range a value stood: row and column counted from 1; undefined for a single cell. */
 export interface Place {
@@ -11,8 +11,9 @@ const at = (place: Place | undefined) =>
   place === undefined ? '' : ` (row ${place.row}, column ${place.column})`;
 
 /** `NAME: argument must be above 0 ft, got -3 (row 2, column 1)` */
-export function mustBe(argument: string, expected: string, got: Cell, place?: Place): RangeError {
-  return new RangeError(`${argument} must be ${expected}, got ${quoted(got)}${at(place)}`);
+export function mustBe(argument: string, expected: string, got: Cell | Grid, place?: Place): RangeError {
+  const shown = Array.isArray(got) ? 'a range' : quoted(got as Cell);
+  return new RangeError(`${argument} must be ${expected}, got ${shown}${at(place)}`);
 }
 
 export const missing = (argument: string, place?: Place) =>

@@ -35,6 +35,7 @@ export const weightFormulas: readonly Formula[] = [
     results: [{ label: 'weight' }, { label: 'CG' }, { label: 'moment' }],
     compute: (installed) => {
       const sum = total(asItems(installed));
+      if (sum.weight === 0) throw mustBe('components', 'of a weight other than 0 together, to have a CG', 0);
       return [sum.weight, centreOfGravity(sum), sum.moment];
     },
   }),
@@ -184,6 +185,8 @@ export const weightFormulas: readonly Formula[] = [
         arm: arms[index] as number,
         accuracy: 0,
       }));
+      const net = points.reduce((sum, { reading, tare }) => sum + reading - tare, 0);
+      if (net <= 0) throw mustBe('scale_readings', 'above the tares, all together', net);
       const { asWeighed } = weigh(points, [], []);
       return [asWeighed.weight, centreOfGravity(asWeighed)];
     },
