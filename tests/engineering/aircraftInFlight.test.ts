@@ -36,6 +36,14 @@ describe('shaft power', () => {
     );
   });
 
+  test('a fraction of continuous power is never drawn from the takeoff rating', () => {
+    const continuousOnly: AircraftInFlight = {
+      ...fourSeater,
+      fullThrottlePower: (rating) => (rating === 'continuous' ? 100e3 : Number.NaN),
+    };
+    expect(shaftPower(continuousOnly, 1, airAt(0))(60)).toBe(100e3);
+  });
+
   test('a fixed pitch holds the engine back when slow, throttled or not', () => {
     expect(shaftPower(fixedPitch, 'continuous', airAt(0))(40)).toBeCloseTo(0.9 * 120e3, 6);
     expect(shaftPower(fixedPitch, 0.85, airAt(0))(0)).toBeCloseTo(0.8 * 120e3, 6);
@@ -76,5 +84,13 @@ test('the range of speeds ends where nothing can fly', () => {
     2,
     10,
   );
+  // By hand: 230 hp = 171,511 W, 174 ft² = 16.165 m², 1.225 kg/m³: (2 · 171,511 / (1.225 · 16.165 · 0.025))^⅓ = 88.49 m/s
+  expect(highest).toBeCloseTo(88.49, 2);
   expect(climbGradient(textbookAirplane, 'continuous', air, textbookMass)(highest)).toBeLessThan(0);
+});
+
+test('with next to no power speeds are still looked at from the stall to half as much again', () => {
+  const idling: AircraftInFlight = { ...textbookAirplane, fullThrottlePower: () => 1 };
+  const { stall, highest } = airspeedRange(idling, 'continuous', airAt(0), textbookMass);
+  expect(highest / stall).toBeCloseTo(1.5, 12);
 });

@@ -65,6 +65,8 @@ describe('calibrated and true airspeed', () => {
     expect(() => trueFromCalibrated(-1, 0)).toThrow('calibratedAirspeed must be at least 0 m/s, got -1');
     expect(() => trueFromCalibrated(341, 0)).toThrow(/below Mach 1/);
     expect(() => calibratedFromTrue(341, 0)).toThrow(/below Mach 1/);
+    // At Mach 1 itself the impact pressure ahead of the shock is no longer what the pitot tube feels
+    expect(() => calibratedFromTrue(soundSpeed(250), 0, 250)).toThrow('below Mach 1, got Mach 1');
     expect(() => calibratedFromTrue(50, 0, -5)).toThrow('temperature must be above 0 K, got -5');
   });
 });

@@ -72,6 +72,7 @@ describe('refusals', () => {
   test('a move the wrong way, or none', () => {
     expect(() => weightToMove(1000, 50, 52, 30, 10)).toThrow(/toArm must be aft of fromArm 30, got 10/);
     expect(() => weightToMove(1000, 50, 48, 10, 10)).toThrow(/forward of fromArm 10/);
+    expect(() => weightToMove(1000, 50, 52, 10, 10)).toThrow(/aft of fromArm 10/);
   });
 
   test('an aircraft without weight', () => {
