@@ -5,6 +5,7 @@ import { type Balance, balanceOf } from './balance.ts';
 import { type Configuration, configure } from './configuration.ts';
 import { type Context, contextOf } from './context.ts';
 import { type Cooling, coolingOf } from './cooling.ts';
+import { coolingFindings } from './coolingFindings.ts';
 import { type Cost, costOf } from './cost.ts';
 import { defaultFindings } from './defaults.ts';
 import { type Electrical, electricalOf } from './electrical.ts';
@@ -71,6 +72,7 @@ export interface Comparison extends Basis {
 interface Workings extends Assessment {
   readonly flying: ReturnType<typeof flightOf>;
   readonly cooled: ReturnType<typeof coolingOf>;
+  readonly cooledEnough: { readonly findings: readonly Finding[] };
   readonly asked: MissionCase;
   readonly answer: ReturnType<typeof missionOf>;
 }
@@ -91,6 +93,9 @@ export function assess(basis: Basis, engine: Package): Assessment {
     flight: (a) => a.flying.flight,
     cooled: (a) => coolingOf(context, engine, a.flight),
     cooling: (a) => a.cooled.cooling,
+    cooledEnough: ({ flight, cooling }) => ({
+      findings: flight && cooling ? coolingFindings(context, engine, flight, cooling) : [],
+    }),
     installation: (a) =>
       installationOf(
         context,
@@ -119,6 +124,7 @@ export function assess(basis: Basis, engine: Package): Assessment {
         a.fuel,
         a.flying,
         a.cooled,
+        a.cooledEnough,
         a.installation,
         a.electrical,
         a.price,

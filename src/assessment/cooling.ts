@@ -16,7 +16,6 @@ import {
   missionClimbs,
 } from './coolingClimbs.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
-import { coolingFindings } from './coolingFindings.ts';
 import type { StreamData } from './coolingStreams.ts';
 import type { Finding } from './finding.ts';
 import type { Flight } from './flight.ts';
@@ -140,7 +139,7 @@ function idleTemperature(engine: Package, flight: Flight, stream: CoolingStream)
     .temperature;
 }
 
-/** The cooling of every known stream of a package, from its speeds and thrust. */
+/** The cooling of every known stream of a package, from its speeds and thrust; findings on what is not known. */
 export function coolingOf(
   context: Context,
   engine: Package,
@@ -187,6 +186,5 @@ export function coolingOf(
     notKnown(data, `the values do not go together: ${refusal}`);
     return [];
   });
-  const cooling: Cooling = { streams, recommended };
-  return { cooling, findings: [...findings, ...coolingFindings(context, engine, flight, cooling)] };
+  return { cooling: { streams, recommended }, findings };
 }

@@ -5,7 +5,8 @@ import type { CoolingCondition } from '../engineering/coolingStream.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
-import { type Flight, scanHeights } from './flight.ts';
+import type { Flight } from './flight.ts';
+import { scanHeights } from './scanHeights.ts';
 
 export type ClimbSpeed = 'best rate' | 'cooling climb';
 

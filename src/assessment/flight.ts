@@ -59,18 +59,6 @@ export interface Flight extends PackageInFlight {
   readonly levelAt: (setting: PowerSetting, altitude: number) => LevelFlight;
 }
 
-const scanStep = 609.6; // m, 2,000 ft
-
-/** Heights from sea level to the ceiling at which curves are looked at, those where something changes among them. */
-export function scanHeights(top: number, corners: readonly (number | undefined)[]): number[] {
-  const steps = Math.max(1, Math.ceil(top / scanStep));
-  const even = Array.from({ length: steps + 1 }, (_, step) => (top * step) / steps);
-  const within = corners.filter(
-    (height): height is number => height !== undefined && height > 0 && height < top,
-  );
-  return [...new Set([...even, ...within])].sort((a, b) => a - b);
-}
-
 function climbIn(aircraft: AircraftInFlight, air: Air, mass: number): Climb {
   return {
     air,

@@ -6,7 +6,8 @@ import { type Context, packageNamed } from './context.ts';
 import { engineOf } from './engine.ts';
 import { hardRunway, takeoffFrom } from './field.ts';
 import type { Finding } from './finding.ts';
-import { airOf, type FlownPolar } from './knownFlights.ts';
+import { airOf } from './knownAir.ts';
+import type { FlownPolar } from './knownFlights.ts';
 
 const plausible = { low: 0.7, high: 1.4 } as const; // see `groundRollFactor`
 

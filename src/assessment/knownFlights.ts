@@ -1,5 +1,4 @@
-import { standardTemperature } from '../engineering/air.ts';
-import { type Air, airAt } from '../engineering/aircraftInFlight.ts';
+import type { Air } from '../engineering/aircraftInFlight.ts';
 import type { DragPolar } from '../engineering/dragPolar.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { KnownPoint } from '../tables/knownPoints.ts';
@@ -9,6 +8,7 @@ import { type Context, packageNamed } from './context.ts';
 import { engineOf } from './engine.ts';
 import type { Finding } from './finding.ts';
 import { measuredRoll } from './groundRoll.ts';
+import { airOf } from './knownAir.ts';
 import { type Flown, fitPolar } from './polarFit.ts';
 
 /** The airframe as its measured flights describe it. */
@@ -37,10 +37,6 @@ const finding = (gravity: Finding['gravity'], text: string): Finding => ({
   source: 'known points table',
   text,
 });
-
-/** The air of a known point; standard where its temperature is not given. */
-export const airOf = ({ altitude, temperature }: KnownPoint): Air =>
-  airAt(altitude, temperature === undefined ? 0 : temperature - standardTemperature(altitude));
 
 /** undefined where the row lacks what its condition needs. */
 function flownPoint(context: Context, point: KnownPoint): Flown | undefined {

@@ -3,7 +3,8 @@ import { type SpeedMargins, speedMargins } from '../engineering/speedLimits.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
-import { type Flight, scanHeights } from './flight.ts';
+import type { Flight } from './flight.ts';
+import { scanHeights } from './scanHeights.ts';
 
 interface FastFlight {
   readonly altitude: number;
