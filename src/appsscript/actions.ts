@@ -1,3 +1,4 @@
+import { adoptActions } from './adopt.ts';
 import { quoteActions } from './quoteActions.ts';
 import { workbookActions } from './workbookActions.ts';
 
@@ -5,6 +6,7 @@ import { workbookActions } from './workbookActions.ts';
 export const actions = {
   ...workbookActions,
   ...quoteActions,
+  ...adoptActions,
 } as const;
 
 export type ActionName = keyof typeof actions;

@@ -4,6 +4,12 @@ const menuName = 'Engine packages';
 const items: readonly (readonly [caption: string, action: string] | null)[] = [
   ['Choose and quote …', 'showPanel'],
   ['Issue quote', 'issueQuoteFromMenu'],
+  ['Compare issued quotes', 'compareIssuedQuotes'],
+  null,
+  ['Hold weighing against an issued quote …', 'takeQuoteIn'],
+  ['Take weighing in …', 'adoptWeighing'],
+  ['Take measured results in …', 'adoptResults'],
+  ['Put back what stood before …', 'putBackAdopted'],
   null,
   ['Check data', 'checkData'],
   ['Lay out or upgrade', 'layOutFromMenu'],

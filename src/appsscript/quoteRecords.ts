@@ -26,13 +26,14 @@ const firstPart = headings.length; // column of the record's first part
 const longestPart = 40_000; // characters; a cell of Google Sheets takes 50,000
 
 /** JSON in ASCII: no part of it can be cut inside a character, or be changed by a spreadsheet. */
-const recordText = (issued: IssuedQuote) =>
-  JSON.stringify(issued).replace(
+export const recordText = (record: unknown) =>
+  JSON.stringify(record).replace(
     /[\u007f-\uffff]/g,
     (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
 
-function partsOf(text: string): string[] {
+/** Parts that fit a cell each. */
+export function partsOf(text: string): string[] {
   const count = Math.ceil(text.length / longestPart);
   return Array.from({ length: count }, (_, index) =>
     text.slice(index * longestPart, (index + 1) * longestPart),

@@ -86,7 +86,9 @@ export function changeRecordBlock(catalogue: Catalogue, build: Build, engine: Pa
         : 'Negligible: 1 lb up to 5,000 lb empty, and the CG moved by less than 0.05 % MAC (AC 43.13-1B 10-2c).',
     ],
     ...countedAlready(catalogue, entries),
-    ['To reckon with this weight, put these rows into the airframe table'],
+    [
+      'The menu item "Take weighing in …" makes the tables reckon with this weight, and keeps what stood there. By hand: these rows into the airframe table, with their units',
+    ],
     ...adoptedRowsBlock(context, adoptWeighing(context, engine, { ...aircraft, ...now }), date),
   ];
 }

@@ -136,6 +136,14 @@ function adoptedRows(context: Context, { adopted, before }: Recalibration): Cell
   ];
 }
 
+/** Constants and figures before and after in sentences, for a dialog: those that change. */
+export const recalibrationWords = (context: Context, found: Recalibration): string[] =>
+  [...constantRows(context, found), ...figureRows(context, found)]
+    .filter(([, before, after]) => before !== after)
+    .map(([label, before, after, , unit]) =>
+      `${label}: ${before ?? 'not known'} → ${after} ${unit}`.trimEnd(),
+    );
+
 /** Constants and figures before and after, and the rows that make the comparison use the measurements. */
 export function recalibrationRows(context: Context, found: Recalibration): Cell[][] {
   return [
@@ -144,12 +152,12 @@ export function recalibrationRows(context: Context, found: Recalibration): Cell[
     ...constantRows(context, found),
     ...figureRows(context, found),
     [
-      'The comparison uses them once these rows stand in the tables; mind the units: convert where the table has others',
+      'The menu item "Take measured results in …" puts them into the tables, in the units that stand there, and keeps what stood there: the comparison uses them from then on. By hand: these rows, with their units',
     ],
     ...(found.otherEquipment
       ? [
           [
-            'Adopt the weighing first: known points count as flown with the equipment it was weighed with, and yours differs in drag',
+            'Take the weighing in first: known points count as flown with the equipment it was weighed with, and yours differs in drag',
           ],
         ]
       : []),

@@ -219,6 +219,15 @@ function effectRows({ display }: Context, { before, after }: Reconciliation): Ce
   ];
 }
 
+/** The same in sentences, for a dialog. */
+export const effectWords = (context: Context, found: Reconciliation): string[] =>
+  effectRows(context, found)
+    .slice(2)
+    .map(([label, before, after, ...rest]) => {
+      const unit = rest.length > 1 ? ` ${rest[rest.length - 1]}` : '';
+      return `${String(label).trim()}: ${before} → ${after}${unit}`;
+    });
+
 /** Everything between the weighing and the rows that adopt it. */
 export function reconciliationRows(
   context: Context,

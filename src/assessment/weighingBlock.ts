@@ -1,16 +1,19 @@
 import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
+import type { Airframe } from '../tables/airframe.ts';
 import type { Build } from '../tables/build.ts';
 import type { Catalogue } from '../tables/catalogue.ts';
 import type { Cell } from '../tables/cell.ts';
 import type { Package } from '../tables/packages.ts';
 import { adoptedRowsBlock } from './adoptWeighing.ts';
 import { basisOf } from './assess.ts';
+import { changeRecord } from './changeRecord.ts';
 import type { Context } from './context.ts';
 import { findingsBlock } from './finding.ts';
 import { reconcile } from './reconciliation.ts';
 import { reconciliationRows } from './reconciliationRows.ts';
 import { type NamedItem, type OneWeighing, type WeighedAircraft, weighingCheck } from './weighingCheck.ts';
+import { weighedEquipmentFindings } from './weighingEquipment.ts';
 
 const attitude = (level: boolean | undefined) =>
   level === undefined ? 'attitude not said' : level ? 'level' : 'NOT LEVEL';
@@ -112,6 +115,13 @@ function togetherRows(
   ];
 }
 
+const writtenTo = 1e-5; // relative; a table holds six digits
+
+/** Whether the airframe's empty weight is the weighed one with its changes. */
+const isTakenIn = ({ emptyWeight, emptyArm }: Airframe, now: MassTotal) =>
+  Math.abs(emptyWeight - now.weight) <= writtenTo * now.weight &&
+  Math.abs(emptyWeight * emptyArm - now.moment) <= 2 * writtenTo * Math.abs(now.moment);
+
 /** WEIGHING_CHECK: what was weighed, corrected; against the prediction and the quote; what it changes; rows to adopt it. */
 export function weighingBlock(catalogue: Catalogue, build: Build, engine: Package): Cell[][] {
   const basis = basisOf(catalogue);
@@ -124,14 +134,23 @@ export function weighingBlock(catalogue: Catalogue, build: Build, engine: Packag
   const paper = weighings.flatMap((weighing) => weighingRows(context, weighing));
   if (aircraft === undefined) return [...paper, ...findingsBlock(findings, display)];
   const found = reconcile(basis, engine, aircraft);
+  const { now } = changeRecord(context, aircraft, build);
+  const told = [...findings, ...weighedEquipmentFindings(context, engine, build)];
   return [
     ...paper,
     ...togetherRows(context, weighings, aircraft),
+    ...(isTakenIn(catalogue.airframe, now)
+      ? [
+          [
+            'The airframe table holds this weighing, with the changes since: the prediction below is the weighing itself',
+          ],
+        ]
+      : []),
     ...reconciliationRows(context, aircraft, found, build.asQuoted),
     [
-      'To make this weighing the baseline, put these rows into the airframe table; what stood there is kept in the notes',
+      'The menu item "Take weighing in …" makes this weighing, with the changes since, the baseline: it writes the airframe table in the units that stand there, and keeps what stood there. By hand: these rows, with their units',
     ],
     ...adoptedRowsBlock(context, found.adopted, aircraft.date),
-    ...(findings.length > 0 ? findingsBlock(findings, display) : []),
+    ...(told.length > 0 ? findingsBlock(told, display) : []),
   ];
 }

@@ -1,3 +1,4 @@
+import { builtPackage } from '../assessment/builtPackage.ts';
 import { changeRecordBlock } from '../assessment/changeRecordBlock.ts';
 import { packageNamed } from '../assessment/context.ts';
 import { faultsBlock } from '../assessment/faultsBlock.ts';
@@ -24,9 +25,7 @@ const tables: Readonly<Record<BuildTable, TableArgument>> = {
 };
 
 function packageOf(catalogue: Catalogue, cell: Cell): Package {
-  const { weighedWith, baseline } = catalogue.airframe;
-  const name = isBlank(cell) ? (baseline ?? weighedWith) : String(cell);
-  return name === undefined ? (catalogue.packages[0] as Package) : packageNamed(catalogue, name);
+  return isBlank(cell) ? builtPackage(catalogue) : packageNamed(catalogue, String(cell));
 }
 
 /** A table function on the builder's tables and, last, the package: a sheet leaves it out. */

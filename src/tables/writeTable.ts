@@ -16,7 +16,8 @@ const writtenDigits = 6;
 const unitOfField = (field: Field<unknown>, unitOf: UnitOf) =>
   field.unit === undefined || field.unit.startsWith('currency') ? '' : unitOf(field);
 
-function cellOf(field: Field<unknown>, value: unknown, unitOf: UnitOf): Cell {
+/** A value as its cell holds it, in the unit it is written in. */
+export function cellOf(field: Field<unknown>, value: unknown, unitOf: UnitOf): Cell {
   if (value === undefined) return null;
   if (Array.isArray(value)) return value.join(', ');
   if (typeof value !== 'number') return value as Cell;
@@ -57,7 +58,7 @@ export function writeAttributes<F extends Fields>(
   return [
     ['attribute', 'value', 'unit', 'note'],
     ...Object.entries(table.fields)
-      .filter(([key]) => values[key] !== undefined)
+      .filter(([key]) => key in values)
       .map(([key, field]): Cell[] => {
         const unit = unitOfField(field, unitOf);
         const was = textOf(cellOf(field, before[key], unitOf));

@@ -4,6 +4,7 @@ import { packageNamed } from '../../src/assessment/context.ts';
 import { type Reconciliation, reconcile } from '../../src/assessment/reconciliation.ts';
 import { weighingBlock } from '../../src/assessment/weighingBlock.ts';
 import { weighingCheck } from '../../src/assessment/weighingCheck.ts';
+import { weighedEquipmentFindings } from '../../src/assessment/weighingEquipment.ts';
 import { type Build, readBuild } from '../../src/tables/build.ts';
 import type { Catalogue } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
@@ -187,6 +188,60 @@ describe('a component put on the scales', () => {
     const estimated = [0.512, 0.848, 1.92];
     expect(engineAs('calculated')).toBeCloseTo(band([8.944, 0.584, 0.6, 0.84], estimated, [4.67]), 1);
     expect(engineAs('weighed')).toBeCloseTo(band([0.584, 0.6, 0.84], estimated, [4.67, 1.118]), 1);
+  });
+});
+
+test('marked weighed, the weight stands in place of what the estimate was expected to become', () => {
+  const expectedOf = (cells: Record<string, Cell>) =>
+    compare(
+      catalogueOf(withCells(asBuiltGrids(), 'components', ['Rowan', 'cooling baffles and seals'], cells)),
+    ).baseline.empty.mass;
+  const estimated = expectedOf({});
+  const weighed = expectedOf({ basis: 'weighed', weight: 7.1 });
+  // 6.4 lb estimated grow by 4 % to 6.656; on the scale it is 7.1 and stays 7.1
+  expect((weighed.expected.weight - estimated.expected.weight) / pound).toBeCloseTo(7.1 - 6.656, 6);
+  expect((weighed.nominal.weight - estimated.nominal.weight) / pound).toBeCloseTo(0.7, 6);
+  expect(weighed.weightHalfWidth).toBeLessThan(estimated.weightHalfWidth);
+});
+
+describe('the scales and the equipment table', () => {
+  const findingsOf = (cells: Record<string, Cell>, item: string, items: Grid) => {
+    const of = catalogueOf(withCells(asBuiltGrids(), 'equipment', [item], cells));
+    const reading = readBuild({ ...asBuiltBuildGrids(), 'weighing items': items }, of);
+    if (reading.build === undefined) throw new Error('faults');
+    return weighedEquipmentFindings(basisOf(of).context, packageNamed(of, 'Rowan'), reading.build);
+  };
+  const items = (item: string, state: string): Grid => [
+    ['weighing', 'item', 'state', 'weight', 'arm'],
+    ['', '', '', 'lb', 'in'],
+    ['1', item, state, 14.5, 96],
+  ];
+
+  test('fairings that are ticked and were not in the measured flight would give another drag', () => {
+    const own = asBuiltBuildGrids()['weighing items'];
+    const [finding] = findingsOf({ fitted: true }, 'wheel fairings', own);
+    expect(finding?.subject).toBe('known points');
+    expect(finding?.text).toContain('differs by −0.35 ft² of drag area');
+    expect(findingsOf({}, 'wheel fairings', own)).toEqual([]);
+  });
+
+  test.each([
+    ['part, not aboard', false, 'it is not ticked as fitted'],
+    ['aboard, not part', true, 'it is ticked as fitted'],
+  ])('%s, ticked %s: one of them is wrong', (state, fitted, words) => {
+    const told = findingsOf({ fitted }, 'tow bar and covers', items('Tow bar and covers', state));
+    expect(told.map(({ text }) => text)).toEqual([expect.stringContaining(words)]);
+    expect(findingsOf({ fitted: !fitted }, 'tow bar and covers', items('tow bar and covers', state))).toEqual(
+      [],
+    );
+  });
+
+  test('the printed sheet says so', () => {
+    const of = catalogueOf(withCells(asBuiltGrids(), 'equipment', ['wheel fairings'], { fitted: true }));
+    const lines = weighingBlock(of, build, packageNamed(of, 'Rowan'));
+    expect(lines.some((line) => line.some((cell) => String(cell).includes('count as flown with what')))).toBe(
+      true,
+    );
   });
 });
 
