@@ -24,6 +24,7 @@ import {
 } from '../engineering/loadingLp.ts';
 import { bareContext, htmlService } from '../local/bareContext.ts';
 import { manyPackages } from './manyPackages.ts';
+import { manyRows } from './manyRows.ts';
 import { plainFormulas } from './plainFormulas.ts';
 
 type Call = (...tables: readonly (Cell | Grid)[]) => Cell[][];
@@ -54,7 +55,7 @@ function each<T>(items: readonly T[], job: (item: T) => unknown): void {
 }
 
 /** Median time of a task in milliseconds. */
-async function median(task: () => void, iterations = 30, warmupIterations = 3): Promise<number> {
+async function median(task: () => unknown, iterations = 30, warmupIterations = 3): Promise<number> {
   const bench = new Bench({ iterations, time: 0, warmupIterations, warmupTime: 0 });
   bench.add('task', task);
   const [measured] = await bench.run();
@@ -87,18 +88,26 @@ async function tableFunctionTimes(): Promise<void> {
   }
 }
 
-/** Cost per package as the catalogue grows. */
-async function growth(): Promise<void> {
+/** Cost of the comparison as a table grows. */
+async function growth(what: string, grown: (count: number) => TableGrids): Promise<void> {
   const { PACKAGE_COMPARISON: compare } = freshScript();
   if (compare === undefined) throw new Error('the script has no PACKAGE_COMPARISON');
   let first = 0;
   for (const count of [10, 100, 1000]) {
-    const tables = manyPackages(grids, count);
+    const tables = grown(count);
     const time = await median(() => void compare(...argumentsOf(tables)), count > 100 ? 3 : 10);
-    first ||= time / count;
-    line(`PACKAGE_COMPARISON, ${count} packages`, ms(time));
-    line('  per package, against 10 packages', times(time / count / first));
+    first ||= time;
+    line(`PACKAGE_COMPARISON, ${count} ${what}`, ms(time));
+    if (count > 10) line('  as long as with 10', times(time / first));
   }
+}
+
+/** The whole workbook from nothing: laid out by the script, and every block computed. */
+async function layout(): Promise<void> {
+  line(
+    'workbook laid out and computed, script and engine loaded',
+    ms(await median(() => openLocalWorkbook(grids), 5)),
+  );
 }
 
 /** An aircraft with more stations than most: each station of the sample split into many. */
@@ -176,7 +185,10 @@ async function againstPlainFormulas(): Promise<void> {
 
 await scriptLoad();
 await tableFunctionTimes();
-await growth();
+await growth('packages', (count) => manyPackages(grids, count));
+await growth('rows of components', (count) => manyRows(grids, 'components', 'component', count));
+await growth('rows of equipment', (count) => manyRows(grids, 'equipment', 'item', count));
+await layout();
 await againstSolvers(1, pureScript, gnuKit);
 await againstSolvers(10, pureScript);
 await againstLibraries();
