@@ -108,14 +108,16 @@ export function drag(
 /**
  * Speed of least drag: V = √(2 m g / (ρ S C_L)), C_L = √(π e A C_D0).
  * @param polar C_D0, A and e
- * @param wingArea S [m²]
- * @param mass m [kg]
+ * @param wingArea S, above 0 [m²]
+ * @param mass m, above 0 [kg]
  * @param density ρ, above 0 [kg/m³]
  * @returns V, true [m/s]
- * @throws RangeError when density is not above 0
+ * @throws RangeError when wingArea, mass or density is not above 0
  * @source parabolic polar, dD/dV = 0
  */
 export function minimumDragSpeed(polar: DragPolar, wingArea: number, mass: number, density: number): number {
+  requireAbove('wingArea', wingArea, 0, 'm²');
+  requireAbove('mass', mass, 0, 'kg');
   requireAbove('density', density, 0, 'kg/m³');
   const bestLiftCoefficient = Math.sqrt(
     polar.zeroLiftDragCoefficient / inducedDragFactor(polar.aspectRatio, polar.spanEfficiency),
