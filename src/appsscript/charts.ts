@@ -1,8 +1,8 @@
 import type { Cell } from '../tables/cell.ts';
 import { axisRange } from '../workbook/axis.ts';
-import type { ChartLayout } from '../workbook/layout.ts';
+import { type ChartLayout, largestPackageCount } from '../workbook/layout.ts';
 import { isOwn, own } from '../workbook/own.ts';
-import { groupColours, limitColour, packageStyles } from '../workbook/palette.ts';
+import { groupColours, limitColour, type PackageStyle, packageStyles } from '../workbook/palette.ts';
 import { rangeOf, type View } from './places.ts';
 import type { Packages } from './resultLooks.ts';
 import type { PlacedResult } from './results.ts';
@@ -15,80 +15,72 @@ interface Series {
   readonly color: string;
   readonly lineWidth?: number;
   readonly lineDashStyle?: readonly number[];
+  readonly visibleInLegend?: boolean;
 }
 
-/** How each curve is drawn: limits dark grey and thicker, packages in their colour and dash, the baseline black. */
+/** Curves beyond the packages there are now wait for the next ones: they have their looks, and no name yet. */
 function seriesOf(
   { curves }: ChartLayout,
-  count: number,
+  columns: number,
   { names, baseline }: Packages,
 ): Record<number, Series> {
-  const styles = packageStyles(names.length, baseline);
-  const all = Array.from({ length: count }, (_, index): Series => {
+  const styles = packageStyles(Math.max(largestPackageCount, names.length), baseline);
+  const all = Array.from({ length: columns - 1 }, (_, index): Series => {
     if (curves === 'groups') return { color: groupColours[index % groupColours.length] as string };
     if (curves === 'limits, packages' && index === 0) return { color: limitColour, lineWidth: 4 };
     const at = curves === 'limits, packages' ? index - 1 : curves === 'packages twice' ? index >> 1 : index;
-    const { colour, dash } = styles[at] ?? { colour: limitColour, dash: undefined };
+    const { colour, dash } = styles[at] as PackageStyle;
     const isRich = curves === 'packages twice' && index % 2 === 0;
-    return { color: colour, lineWidth: isRich ? 1 : 2, ...(dash && { lineDashStyle: dash }) };
+    return {
+      color: colour,
+      lineWidth: isRich ? 1 : 2,
+      ...(dash && { lineDashStyle: dash }),
+      ...(at >= names.length && { visibleInLegend: false }),
+    };
   });
   return Object.fromEntries(all.entries());
 }
 
-/** Columns of a chart with its x. */
-function columnsOf({ curves }: ChartLayout, { names: { length } }: Packages, width: number): number {
-  if (curves === 'groups') return width;
-  if (curves === 'packages twice') return 1 + 2 * length;
-  return curves === 'limits, packages' ? 2 + length : 1 + length;
+/** Columns of a chart with its x: room for as many packages as the workbook keeps room for. */
+function columnsOf({ curves }: ChartLayout, { names }: Packages, { result }: PlacedResult): number {
+  const packages = Math.max(largestPackageCount, names.length);
+  if (curves === 'groups') return result.columns;
+  if (curves === 'packages twice') return 1 + 2 * packages;
+  return curves === 'limits, packages' ? 2 + packages : 1 + packages;
 }
 
 const numbers = (cells: readonly Cell[]) => cells.filter((cell): cell is number => typeof cell === 'number');
 
-/** The part of a block that a chart draws: its header's index, its rows with the header. */
-function partOf(
-  { header, kind }: ChartLayout,
-  room: number,
-  block: Block,
-): { first: number; rows: number } | undefined {
-  const begins = (row: readonly Cell[]) => String(row[0] ?? '').startsWith(header.begins);
-  const heads = block.flatMap((row, index) => (begins(row) ? [index] : []));
-  const first = heads[header.occurrence - 1];
-  if (first === undefined) return undefined;
-  if (header.toEnd) return { first, rows: room - first };
-  const below = block.slice(first + 1);
-  const end = below.findIndex((row) => (kind === 'curves' ? typeof row[0] !== 'number' : !row[0]));
-  return { first, rows: 1 + (end < 0 ? below.length : end) };
-}
-
 /** Titles and fixed ranges of the axes, so that both hosts draw the same picture. */
-function withAxes(builder: Builder, chart: ChartLayout, above: string, rows: Block): Builder {
-  const [heading = [], ...below] = rows;
-  const first = String(heading[0] ?? '');
+function withAxes(builder: Builder, chart: ChartLayout, columns: number, block: Block): Builder {
+  const { row, rows, column } = chart.part;
+  const [heads = [], ...below] = block
+    .slice(row, row + rows)
+    .map((line) => line.slice(column, column + columns));
+  const first = String(heads[0] ?? '');
+  const above = String(block[row - 1]?.[column] ?? '');
   const unit = new RegExp(chart.unit.pattern).exec(chart.unit.above ? above : first)?.[1];
   const values = unit === undefined ? chart.up : `${chart.up}, ${unit}`;
-  if (chart.kind !== 'curves') return builder.setOption('hAxis.title', values);
-  builder.setOption('hAxis.title', first.replace(/ \(.*/, '')).setOption('vAxis.title', values);
-  const x = axisRange(numbers(below.map((row) => row[0] ?? null)), false);
-  const y = axisRange(numbers(below.flatMap((row) => row.slice(1))), chart.fromZero);
-  if (x) builder.setOption('hAxis.viewWindow.min', x.min).setOption('hAxis.viewWindow.max', x.max);
-  if (y) builder.setOption('vAxis.viewWindow.min', y.min).setOption('vAxis.viewWindow.max', y.max);
-  return builder;
+  if (chart.kind !== 'curves') return builder.setOption('hAxis', { title: values });
+  const x = axisRange(numbers(below.map((line) => line[0] ?? null)), false);
+  const y = axisRange(numbers(below.flatMap((line) => line.slice(1))), chart.fromZero);
+  return builder
+    .setOption('hAxis', { title: first.replace(/ \(.*/, ''), ...(x && { viewWindow: x }) })
+    .setOption('vAxis', { title: values, ...(y && { viewWindow: y }) });
 }
 
-/** @returns undefined while the block has not the part that the chart draws: its tables have faults */
+/** @param block empty while its tables have faults: the chart then keeps the axes that it has */
 function built(
   builder: Builder,
   chart: ChartLayout,
   placed: PlacedResult,
   block: Block,
   packages: Packages,
-): Chart | undefined {
-  const { result, view, row, column } = placed;
-  const part = partOf(chart, result.rows, block);
-  if (part === undefined) return undefined;
-  const lines = block.slice(part.first, part.first + part.rows);
-  const columns = columnsOf(chart, packages, lines[0]?.length ?? 2);
-  const data = rangeOf({ view, row: row + part.first, column, rows: part.rows, columns });
+): Chart {
+  const { view, row, column } = placed;
+  const columns = columnsOf(chart, packages, placed);
+  const { part } = chart;
+  const data = rangeOf({ view, row: row + part.row, column: column + part.column, rows: part.rows, columns });
   const isCurves = chart.kind === 'curves';
   builder
     .clearRanges()
@@ -96,15 +88,13 @@ function built(
     .setNumHeaders(1)
     .setChartType(isCurves ? Charts.ChartType.SCATTER : Charts.ChartType.BAR)
     .setOption('title', own(chart.title))
-    .setOption('series', seriesOf(chart, columns - 1, packages))
+    .setOption('series', seriesOf(chart, columns, packages))
     .setOption('legend.position', 'right')
     .setOption('width', chart.width)
     .setOption('height', chart.height);
   if (isCurves) builder.setOption('lineWidth', 2).setOption('pointSize', 0);
   else builder.setOption('isStacked', true);
-  const above = String(block[part.first - 1]?.[0] ?? '');
-  const shown = lines.map((line) => line.slice(0, columns));
-  return withAxes(builder, chart, above, shown).build();
+  return (block.length > 0 ? withAxes(builder, chart, columns, block) : builder).build();
 }
 
 const titleOf = (chart: Chart) => String(chart.getOptions()?.get('title') ?? '');
@@ -124,7 +114,6 @@ export function drawCharts(
       const found = present.find((candidate) => titleOf(candidate) === own(chart.title));
       const builder = found?.modify() ?? sheet.newChart().setPosition(chart.row, chart.column, 0, 0);
       const drawn = built(builder, chart, each, blockOf(each), packages);
-      if (drawn === undefined) continue;
       if (found) sheet.updateChart(drawn);
       else sheet.insertChart(drawn);
     }

@@ -150,18 +150,15 @@ function leastMargin({ package: engine, flight, cooling }: Cooled, temperature: 
   return margins.length === 0 ? undefined : Math.min(...margins);
 }
 
-/** COOLING_CHECK: every stream in its worst climb on the hot day; for a chart, the least margin against the day's warmth. */
+/**
+ * COOLING_CHECK: for a chart, the least margin against the day's warmth, first because its rows are always as many; below
+ * it every stream in its worst climb on the hot day.
+ */
 export function coolingBlock(context: Context, flying: readonly Cooled[]): Cell[][] {
   const { display } = context;
   const field = display.text('height', context.catalogue.mission.elevation);
   const margin = display.unit('temperatureMargin');
   return [
-    [
-      'Steady climb on the hot day, 38 °C at sea level, at maximum takeoff weight; the worst height between sea level and ceiling',
-    ],
-    columns.map(([label]) => label),
-    columns.map(([, shown]) => (shown ? display.unit(shown) : '')),
-    ...flying.flatMap((each) => packageLines(display, each)),
     [
       `Least margin of a package's streams, recommended speed, MCP, by OAT at the mission's field (${field}), ${margin}`,
     ],
@@ -173,5 +170,11 @@ export function coolingBlock(context: Context, flying: readonly Cooled[]): Cell[
         return least === undefined ? null : display.point('temperatureMargin', least);
       }),
     ]),
+    [
+      'Steady climb on the hot day, 38 °C at sea level, at maximum takeoff weight; the worst height between sea level and ceiling',
+    ],
+    columns.map(([label]) => label),
+    columns.map(([, shown]) => (shown ? display.unit(shown) : '')),
+    ...flying.flatMap((each) => packageLines(display, each)),
   ];
 }

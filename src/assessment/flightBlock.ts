@@ -7,9 +7,9 @@ import type { Flight } from './flight.ts';
 import { flightFigures } from './flightRows.ts';
 import type { Flying } from './flying.ts';
 
-/** Heights of the curves, the same for every aircraft so that a chart keeps its place. */
+/** Heights of the curves, as many for every aircraft and in every unit so that a chart keeps its place. */
 const heights = (unit: 'ft' | 'm') =>
-  Array.from({ length: unit === 'ft' ? 31 : 19 }, (_, step) => step * (unit === 'ft' ? 1000 : 500));
+  Array.from({ length: 31 }, (_, step) => step * (unit === 'ft' ? 1000 : 300));
 
 const climbAt = ({ aircraft, mass }: Flight, altitude: number) => {
   const { rateOfClimb } = bestRateOfClimb(aircraft, 'continuous', airAt(altitude), mass);

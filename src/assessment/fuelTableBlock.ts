@@ -5,20 +5,28 @@ import type { Assessment, Comparison } from './assess.ts';
 import type { Mixture } from './engine.ts';
 import { atSetting } from './fuelUse.ts';
 
+type FuelAtSetting = ReturnType<typeof atSetting>;
+
+interface PowerLeft {
+  readonly power: number;
+  readonly share: number;
+}
+
 const settings = Array.from({ length: 12 }, (_, step) => (45 + 5 * step) / 100);
 const mixtures: readonly Mixture[] = ['rich', 'lean'];
 
-/** Heights of the power table: every 2,000 ft or 500 m up to where such aircraft go. */
+/** Heights of the power table, as many in every unit so that what stands below keeps its place: up to where such aircraft go. */
 const heights = (unit: 'ft' | 'm') =>
-  Array.from({ length: unit === 'ft' ? 13 : 15 }, (_, step) => step * (unit === 'ft' ? 2000 : 500));
+  Array.from({ length: 13 }, (_, step) => step * (unit === 'ft' ? 2000 : 600));
 
 /** The fuel points of one mixture stand in for the other's where it has none: they are shown once, as lean. */
 const repeatsLean = ({ engine: { consumption } }: Assessment, mixture: Mixture) =>
   mixture === 'rich' && consumption.rich === consumption.lean;
 
 /**
- * FUEL_TABLE, for charts: fuel flow and endurance by power setting, blank outside the fuel points; below it the continuous
- * power that is left at altitude on a standard day.
+ * FUEL_TABLE, for charts: fuel flow, below it endurance, by power setting, blank outside the fuel points; then the continuous
+ * power that is left at altitude on a standard day. Every quantity has rows of its own and a column a curve, so that none
+ * moves into another's place when packages come or go.
  */
 export function fuelTableBlock(comparison: Comparison, assessments: readonly Assessment[]): Cell[][] {
   const { context } = comparison;
@@ -27,48 +35,48 @@ export function fuelTableBlock(comparison: Comparison, assessments: readonly Ass
     mixtures.map((mixture) => ({
       ...assessment,
       mixture,
-      name: `${assessment.package.name} ${mixture}`,
       blank: repeatsLean(assessment, mixture),
     })),
   );
-  const names = curves.map(({ name }) => name);
+  const fuel = settings.map((setting) =>
+    curves.map(({ blank, package: engine, engine: consumption, payload, mixture }) =>
+      blank ? undefined : atSetting(context, engine, consumption, payload, setting, mixture),
+    ),
+  );
+  const bySetting = (title: string, value: (fuel: FuelAtSetting | undefined) => Cell): Cell[][] => [
+    [title],
+    ['power, % of MCP', ...curves.map(({ package: { name }, mixture }) => `${name} ${mixture}`)],
+    ...settings.map((setting, index): Cell[] => [
+      display.cell('percent', setting),
+      ...(fuel[index] ?? []).map(value),
+    ]),
+  ];
   const { height } = display.units;
+  const power = heights(height).map((shown) =>
+    assessments.map(({ engine }) => {
+      const { law, rated } = engine;
+      const found = powerAvailable(law.continuous, rated.continuous, toSi('height', shown, height));
+      return found.extrapolated ? undefined : { power: found.power, share: found.power / rated.continuous };
+    }),
+  );
+  const byHeight = (title: string, value: (power: PowerLeft | undefined) => Cell): Cell[][] => [
+    [title],
+    [`pressure altitude, ${height}`, ...assessments.map(({ package: { name } }) => name)],
+    ...heights(height).map((shown, index): Cell[] => [shown, ...(power[index] ?? []).map(value)]),
+  ];
+  const standard = 'at full throttle, standard day';
   return [
-    [
-      `Fuel flow, ${display.unit('fuelFlow')}; endurance with full tanks and the reserve kept, ${display.unit('hours')}; blank outside the fuel points`,
-    ],
-    ['power, % of MCP', ...names, ...names.map((name) => `${name}, endurance`)],
-    ...settings.map((setting): Cell[] => {
-      const fuel = curves.map(({ blank, package: engine, engine: consumption, payload, mixture }) =>
-        blank ? undefined : atSetting(context, engine, consumption, payload, setting, mixture),
-      );
-      return [
-        display.cell('percent', setting),
-        ...fuel.map((each) => display.cell('fuelFlow', each?.flow)),
-        ...fuel.map((each) => display.cell('hours', each?.endurance)),
-      ];
-    }),
-    [`Continuous power at full throttle, standard day, ${display.unit('power')}; share of MCP, %`],
-    [
-      `pressure altitude, ${height}`,
-      ...assessments.map(({ package: { name } }) => name),
-      ...assessments.map(({ package: { name } }) => `${name}, % of MCP`),
-    ],
-    ...heights(height).map((shown): Cell[] => {
-      const power = assessments.map(({ engine }) =>
-        powerAvailable(engine.law.continuous, engine.rated.continuous, toSi('height', shown, height)),
-      );
-      const known = power.map(({ power: watts, extrapolated }) => (extrapolated ? undefined : watts));
-      return [
-        shown,
-        ...known.map((watts) => display.cell('power', watts)),
-        ...known.map((watts, index) =>
-          display.cell(
-            'percent',
-            watts && watts / (assessments[index] as Assessment).engine.rated.continuous,
-          ),
-        ),
-      ];
-    }),
+    ...bySetting(`Fuel flow, ${display.unit('fuelFlow')}; blank outside the fuel points`, (each) =>
+      display.cell('fuelFlow', each?.flow),
+    ),
+    ...bySetting(`Endurance with full tanks and the reserve kept, ${display.unit('hours')}`, (each) =>
+      display.cell('hours', each?.endurance),
+    ),
+    ...byHeight(`Continuous power ${standard}, ${display.unit('power')}`, (each) =>
+      display.cell('power', each?.power),
+    ),
+    ...byHeight(`Share of the maximum continuous power ${standard}, %`, (each) =>
+      display.cell('percent', each?.share),
+    ),
   ];
 }

@@ -14,23 +14,25 @@ function pointName({ mostPayload, fullTanks, pilotAlone }: PayloadRange, point: 
   return names.length > 0 ? names.join(', ') : null;
 }
 
-/** PAYLOAD_RANGE, for a chart: range; the payload of every package in rows of its own; then the fuel and the corner. */
+/**
+ * PAYLOAD_RANGE: the corner and the fuel aboard, then for a chart the range and the payload of every package in rows of its
+ * own: right of the packages nothing stands that could move among them.
+ */
 export function payloadRangeBlock(comparison: Comparison, assessments: readonly Assessment[]): Cell[][] {
   const { display } = comparison.context;
-  const ranges = assessments.map(({ range }) => range);
-  const curves = ranges.map((range) => range?.curve ?? []);
-  const beside = ranges.flatMap((range, index) =>
+  const curves = assessments.map(({ range }) => range?.curve ?? []);
+  const beside = assessments.flatMap(({ range, package: { fuelDensity } }) =>
     (range?.curve ?? []).map((point): Cell[] => [
-      display.cell('fuel', point.fuel / (assessments[index] as Assessment).package.fuelDensity),
       pointName(range as PayloadRange, point),
+      display.cell('fuel', point.fuel / fuelDensity),
     ]),
   );
   return [
     [
+      'point',
+      `fuel aboard, ${display.unit('fuel')}`,
       `range, ${display.unit('distance')} (payload in ${display.unit('payload')})`,
       ...assessments.map(({ package: { name } }) => name),
-      `fuel aboard, ${display.unit('fuel')}`,
-      'point',
     ],
     ...chartRows(
       curves.map((curve) =>
@@ -39,6 +41,6 @@ export function payloadRangeBlock(comparison: Comparison, assessments: readonly 
           display.point('payload', payload),
         ]),
       ),
-    ).map((row, index) => [...row, ...(beside[index] as Cell[])]),
+    ).map((row, index) => [...(beside[index] as Cell[]), ...row]),
   ];
 }

@@ -1,6 +1,12 @@
 import type { SheetChart } from 'hucre/xlsx';
 import { type ChartSpec, readOption } from './host/chart.ts';
-import { axis, type ChartData, chartData, legendPosition } from './host/chartDefinition.ts';
+import {
+  axis,
+  type ChartData,
+  type ColumnReference,
+  chartData,
+  legendPosition,
+} from './host/chartDefinition.ts';
 import { chartSize } from './host/sheetCharts.ts';
 import type { Workbook } from './host/workbook.ts';
 import { absoluteReference, rgb } from './workbookFileStyle.ts';
@@ -44,9 +50,18 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
       },
       y: { ...fileAxis(options, y), ...(kind === 'bar' ? { crosses: 'max' } : {}) },
     },
-    series: data.series.map((series) => fileSeries(workbook, data, series, isScatter || kind === 'line')),
+    series: data.series
+      .filter((series) => isFilled(workbook, series))
+      .map((series) => fileSeries(workbook, data, series, isScatter || kind === 'line')),
     anchor: anchor(workbook, sheetId, spec),
   };
+}
+
+/** A column that waits for a package has nothing in it, and a file would name it "Series 5". */
+function isFilled(workbook: Workbook, { sheetId, zone }: ColumnReference): boolean {
+  return workbook
+    .evaluatedRows(sheetId, zone)
+    .some((row) => row.some(({ formattedValue }) => formattedValue !== ''));
 }
 
 function fileSeries(

@@ -48,14 +48,14 @@ export interface ChartLayout {
   readonly kind: 'curves' | 'stacked bars';
   readonly curves: CurveOrder;
   /**
-   * The header of its part of the block: the n-th row whose first cell begins so. The part ends with the rows of numbers, or
-   * where it is the block's last, with the room kept for the block.
+   * Its part of the block, counted from the block's first cell, with its row of heads: the same however many packages,
+   * stations or streams there are. A block's last part has the room that is kept for the block.
    */
-  readonly header: { readonly begins: string; readonly occurrence: number; readonly toEnd?: boolean };
+  readonly part: { readonly row: number; readonly rows: number; readonly column: number };
   /** What its values are; the x axis has the title of its column. */
   readonly up: string;
   readonly fromZero: boolean;
-  /** Its values' unit: the group of this pattern in the line above the header, or in the header's first cell. */
+  /** Its values' unit: the group of this pattern in the line above the heads, or in the first head. */
   readonly unit: { readonly above: boolean; readonly pattern: string };
   /** Cell of its corner. */
   readonly row: number;

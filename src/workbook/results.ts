@@ -9,6 +9,10 @@ const chartSize = { width: 620, height: 420, row: 4 };
 
 const lastInLineAbove = { above: true, pattern: ', ([^,]+)$' };
 
+const regionRows = 600;
+const rangeRows = 200;
+const loadingColumns = 30; // nine, and one for each of the stations and tanks
+
 const packageColumns = 2 + largestPackageCount; // label, unit, packages
 
 type Given = Partial<ResultLayout> & Pick<ResultLayout, 'function' | 'title' | 'rows' | 'columns'>;
@@ -24,7 +28,7 @@ const result = (given: Given): ResultLayout => ({
 });
 
 const curves = (
-  given: Partial<ChartLayout> & Pick<ChartLayout, 'title' | 'header' | 'up' | 'unit'>,
+  given: Partial<ChartLayout> & Pick<ChartLayout, 'title' | 'part' | 'up' | 'unit'>,
 ): ChartLayout => ({
   kind: 'curves',
   curves: 'packages',
@@ -55,7 +59,7 @@ export const results = {
         title: 'What each package weighs installed, by system',
         kind: 'stacked bars',
         curves: 'groups',
-        header: { begins: 'Weight', occurrence: 1 },
+        part: { row: 0, rows: 1 + largestPackageCount, column: 0 },
         up: 'installed weight',
         unit: { above: false, pattern: ', (.+)$' },
         fromZero: true,
@@ -68,7 +72,7 @@ export const results = {
     function: 'MISSION_CHECK',
     title: 'The mission, asked of every package',
     rows: 160,
-    columns: packageColumns,
+    columns: 5 + largestPackageCount,
     packagesFrom: 2,
   }),
   loadingCheck: result({
@@ -76,20 +80,20 @@ export const results = {
     title: 'The named loadings, and the worst of all',
     row: belowCharts,
     rows: 400,
-    columns: 20,
+    columns: loadingColumns,
   }),
   loadingRegion: result({
     function: 'LOADING_REGION',
     title: 'Numbers of the picture',
     row: belowCharts,
-    column: 22,
-    rows: 600,
+    column: loadingColumns + 2,
+    rows: regionRows,
     columns: 2 + largestPackageCount,
     packagesFrom: 2,
     charts: [
       curves({
         title: 'Every loading the seats and tanks allow, inside the CG limits',
-        header: { begins: 'CG', occurrence: 1, toEnd: true },
+        part: { row: 0, rows: regionRows, column: 0 },
         curves: 'limits, packages',
         up: 'weight',
         unit: { above: false, pattern: 'weights in (.+)\\)' },
@@ -103,12 +107,12 @@ export const results = {
     function: 'FUEL_TABLE',
     title: 'Fuel flow, endurance and the power left at height',
     row: belowCharts,
-    rows: 60,
-    columns: 1 + 4 * largestPackageCount,
+    rows: 62,
+    columns: 1 + 2 * largestPackageCount,
     charts: [
       curves({
         title: 'Fuel flow against power',
-        header: { begins: 'power', occurrence: 1 },
+        part: { row: 1, rows: 13, column: 0 },
         curves: 'packages twice',
         up: 'fuel flow',
         unit: { above: true, pattern: '^Fuel flow, ([^;]+)' },
@@ -120,13 +124,13 @@ export const results = {
     function: 'PAYLOAD_RANGE',
     title: 'Payload against range',
     row: belowCharts + 64,
-    rows: 200,
-    columns: 2 + largestPackageCount,
-    packagesFrom: 1,
+    rows: rangeRows,
+    columns: 3 + largestPackageCount,
+    packagesFrom: 3,
     charts: [
       curves({
         title: 'Payload against range',
-        header: { begins: 'range', occurrence: 1, toEnd: true },
+        part: { row: 0, rows: rangeRows, column: 2 },
         up: 'payload',
         unit: { above: false, pattern: 'payload in (.+)\\)' },
       }),
@@ -142,13 +146,13 @@ export const results = {
     charts: [
       curves({
         title: 'Best rate of climb against altitude',
-        header: { begins: 'pressure altitude', occurrence: 1 },
+        part: { row: 1, rows: 32, column: 0 },
         up: 'rate of climb',
         unit: lastInLineAbove,
       }),
       curves({
         title: 'Level speed against altitude, up to 75 % power',
-        header: { begins: 'pressure altitude', occurrence: 2 },
+        part: { row: 34, rows: 32, column: 0 },
         up: 'true airspeed',
         unit: lastInLineAbove,
         fromZero: false,
@@ -166,7 +170,7 @@ export const results = {
     charts: [
       curves({
         title: 'Least cooling margin against outside air temperature',
-        header: { begins: 'OAT', occurrence: 1 },
+        part: { row: 1, rows: 13, column: 0 },
         up: 'margin',
         unit: lastInLineAbove,
       }),

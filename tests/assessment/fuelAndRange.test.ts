@@ -3,19 +3,27 @@ import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/assessment/assess.ts';
 import { fuelTableBlock } from '../../src/assessment/fuelTableBlock.ts';
 import { payloadRangeBlock } from '../../src/assessment/payloadRangeBlock.ts';
+import type { Cell } from '../../src/tables/cell.ts';
 import { assessed, godwit, show, si, withMission } from './sampleCatalogue.ts';
 
 const comparison = compare(godwit);
 
 describe('fuel table', () => {
   const block = fuelTableBlock(comparison, comparison.assessments);
-  const header = block[1] ?? [];
-  const column = (name: string) => header.indexOf(name);
-  const at = (percent: number, name: string) => block.find((row) => row[0] === percent)?.[column(name)];
+  /** The part below the heading that begins so, without the heading. */
+  const part = (beginning: string, of = block) => {
+    const start = of.findIndex(([cell]) => String(cell).startsWith(beginning)) + 1;
+    const end = of.findIndex((row, index) => index > start && row.length === 1);
+    return of.slice(start, end < 0 ? undefined : end);
+  };
+  const at = (percent: number, name: string, beginning = 'Fuel flow') => {
+    const [header = [], ...rows] = part(beginning);
+    return rows.find((row) => row[0] === percent)?.[header.indexOf(name)];
+  };
 
   test('Rowan at 75 % lean: 138.75 hp × 0.43 lb/hp·h / 6 lb/gal = 9.94; 42 gal, half an hour kept: 3.7 h', () => {
     expect(at(75, 'Rowan lean')).toBe(9.9);
-    expect(at(75, 'Rowan lean, endurance')).toBe(3.7);
+    expect(at(75, 'Rowan lean', 'Endurance')).toBe(3.7);
   });
 
   test('Hazel at 75 % rich as entered: 8.2 gal/h; Alder at 100 %: 165 × 0.365 / 6.7 = 8.99', () => {
@@ -35,16 +43,17 @@ describe('fuel table', () => {
   });
 
   test('power left at 8,000 ft: density ratio 0.7860, less 0.2140 / 7.55, of 185 hp (Gagg and Farrar): 140; Larch all of it', () => {
-    const second = block.slice(14);
-    const row = second.find(([height]) => height === 8000);
-    expect(second[1]?.slice(1, 5)).toEqual(['Rowan', 'Larch', 'Hazel', 'Alder']);
-    expect(row?.slice(1, 3)).toEqual([140, 160]);
-    expect(row?.[5]).toBe(76);
+    const power = part('Continuous power');
+    const at8000 = (rows: readonly Cell[][]) => rows.find(([height]) => height === 8000);
+    expect(power[0]?.slice(1)).toEqual(['Rowan', 'Larch', 'Hazel', 'Alder']);
+    expect(at8000(power)?.slice(1, 3)).toEqual([140, 160]);
+    expect(at8000(part('Share'))?.[1]).toBe(76);
   });
 
   test('no fuel points: no figure', () => {
     const unknown = compare({ ...godwit, fuelPoints: [] });
-    const blank = fuelTableBlock(unknown, unknown.assessments).slice(2, 14);
+    const blank = part('Fuel flow', fuelTableBlock(unknown, unknown.assessments)).slice(1);
+    expect(blank).toHaveLength(12);
     for (const row of blank) expect(row.slice(1).every((cell) => cell === null)).toBe(true);
   });
 });
@@ -54,13 +63,14 @@ describe('payload against range', () => {
   const packages = ['Rowan', 'Larch', 'Hazel', 'Alder'];
 
   test('one y a row, every package in consecutive rows, payload never rising with range', () => {
-    expect(header.slice(1, 5)).toEqual(packages);
-    for (const row of rows) {
-      expect(typeof row[0]).toBe('number');
-      expect(row.slice(1, 5).filter((cell) => cell !== null)).toHaveLength(1);
+    expect(header.slice(3)).toEqual(packages);
+    const points = rows.map((row) => row.slice(2));
+    for (const [range, ...payloads] of points) {
+      expect(typeof range).toBe('number');
+      expect(payloads.filter((cell) => cell !== null)).toHaveLength(1);
     }
     packages.forEach((_, index) => {
-      const own = rows.filter((row) => row[index + 1] !== null);
+      const own = points.filter((row) => row[index + 1] !== null);
       own.slice(1).forEach((row, at) => {
         expect(row[0] as number).toBeGreaterThanOrEqual(own[at]?.[0] as number);
         expect(row[index + 1] as number).toBeLessThanOrEqual(own[at]?.[index + 1] as number);
@@ -76,7 +86,7 @@ describe('payload against range', () => {
   });
 
   test('the corners are named', () => {
-    const own = rows.filter((row) => row[1] !== null).map((row) => row[6]);
+    const own = rows.filter((row) => row[3] !== null).map(([point]) => point);
     expect(own.filter((name) => name !== null)).toEqual(['most payload', 'full tanks', 'pilot alone']);
   });
 

@@ -105,13 +105,13 @@ describe('FLIGHT_TABLE', () => {
 
   test('metric: 0 to 9,000 m', () => {
     const metric = curveOf(block('FLIGHT_TABLE', sample('sanderling')), 'Best rate of climb');
-    expect(metric.points.map(([x]) => x)).toEqual(Array.from({ length: 19 }, (_, step) => step * 500));
+    expect(metric.points.map(([x]) => x)).toEqual(Array.from({ length: 31 }, (_, step) => step * 300));
   });
 });
 
 describe('COOLING_CHECK', () => {
   const rows = block('COOLING_CHECK', godwit);
-  const columns = rows[1]!;
+  const columns = rows.find(([name]) => name === 'Package')!;
   const lines = rows.filter(([name, stream]) => name === 'Larch' && stream === 'coolant');
   const cell = (line: Cell[], name: string) => line[columns.indexOf(name)];
 

@@ -39,10 +39,10 @@ const lineHeight = 13; // px, of a label
 const letterWidth = 7; // px, of a label
 const labelRoom = 88; // px, right of the curves
 
-/** The points of one column of a chart block: first the x column, then a column a curve, blank where it has no point. */
-export function columnPoints(rows: Block, column: number): Point[] {
+/** The points of one column of a chart block: an x column, then a column a curve, blank where it has no point. */
+export function columnPoints(rows: Block, column: number, xColumn = 0): Point[] {
   return rows.flatMap((row) => {
-    const [x, y] = [row[0], row[column]];
+    const [x, y] = [row[xColumn], row[column]];
     return typeof x === 'number' && typeof y === 'number' ? [{ x, y }] : [];
   });
 }
