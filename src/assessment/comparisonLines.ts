@@ -12,14 +12,25 @@ function valueLine(row: ComparisonRow, comparison: Comparison, assessments: read
   return [row.label, shown ? display.unit(shown) : '', ...values];
 }
 
-/** Differences of the shown figures, so that the lines agree with each other to the last digit. */
-function differenceLine(line: readonly Cell[], baselineName: string, at: number): Cell[] {
-  const baseline = line[at];
-  const differences = line.slice(2).map((value, index): Cell => {
-    if (index + 2 === at || typeof value !== 'number' || typeof baseline !== 'number') return null;
-    return Number((value - baseline).toPrecision(12));
+/**
+ * Differences of the shown figures, so that the lines agree with each other to the last digit. The line stands there with
+ * a single package too: what stands below keeps its place, and its looks, when a second one comes.
+ */
+function differenceLine(
+  line: readonly Cell[],
+  assessments: readonly Assessment[],
+  { baseline }: Comparison,
+  baselineValue: Cell,
+): Cell[] {
+  const isAlone = assessments.length === 1 && assessments[0] === baseline;
+  if (isAlone) return ['  against another package', line[1] as Cell, 'none'];
+  const differences = assessments.map((assessment, index): Cell => {
+    const value = line[index + 2];
+    if (assessment === baseline || typeof value !== 'number' || typeof baselineValue !== 'number')
+      return null;
+    return Number((value - baselineValue).toPrecision(12));
   });
-  return [`  against ${baselineName}`, line[1] as Cell, ...differences];
+  return [`  against ${baseline.package.name}`, line[1] as Cell, ...differences];
 }
 
 /** Attributes down, one column a package, with the difference from the baseline where it means something. */
@@ -29,11 +40,10 @@ export function comparisonLines(
   assessments: readonly Assessment[],
 ): Cell[][] {
   const { baseline } = comparison;
-  const at = assessments.indexOf(baseline);
   return rows.flatMap((row): Cell[][] => {
     const line = valueLine(row, comparison, assessments);
-    return row.differs && at >= 0 && assessments.length > 1
-      ? [line, differenceLine(line, baseline.package.name, at + 2)]
-      : [line];
+    if (!row.differs) return [line];
+    const baselineValue = valueLine(row, comparison, [baseline])[2] ?? null;
+    return [line, differenceLine(line, assessments, comparison, baselineValue)];
   });
 }

@@ -1,0 +1,48 @@
+/** Rows that looks were given to when the workbook was laid out are the same rows when packages come and go. */
+import { describe, expect, test } from 'vitest';
+import { call } from '../../src/functions/library.ts';
+import { tableNames } from '../../src/tables/catalogue.ts';
+import type { Cell } from '../../src/tables/cell.ts';
+import type { Grids } from '../../src/workbook/layout.ts';
+import { sample, withPackages } from './grownTables.ts';
+
+const one = withPackages(sample('godwit'), 1);
+const tables = (grids: Grids) => tableNames.map((name) => grids[name] ?? '');
+
+/** Labels of the rows of figures, without what they are measured against. */
+function labels(block: readonly (readonly Cell[])[], end: string): string[] {
+  const rows = block.map(([label]) => String(label ?? '').replace(/^ {2}against .*/, '  against'));
+  return rows.slice(1, rows.indexOf(end));
+}
+
+describe.each([
+  ['PACKAGE_COMPARISON', 'Gravest findings'],
+  ['COST_TABLE', 'Still to buy by the builder, in the amounts above'],
+  ['MISSION_CHECK', 'In words'],
+])('%s', (name, end) => {
+  const blockOf = (grids: Grids) => call(name, tables(grids)) as Cell[][];
+  const alone = blockOf(one);
+
+  test.each([2, 3, 8])('has the same rows with one package and with %i of its kind', (count) => {
+    expect(labels(blockOf(withPackages(one, count)), end)).toEqual(labels(alone, end));
+  });
+
+  test('says of a package alone that there is nothing to compare it with', () => {
+    const against = alone.filter(([label]) => String(label).startsWith('  against'));
+    if (name !== 'MISSION_CHECK') expect(against.length).toBeGreaterThan(0);
+    for (const [label, , difference] of against) {
+      expect([label, difference]).toEqual(['  against another package', 'none']);
+    }
+  });
+});
+
+test('one package out of several is compared with the baseline, which is not shown', () => {
+  const godwit = tables(sample('godwit'));
+  const all = call('COST_TABLE', godwit) as Cell[][];
+  const larch = call('COST_TABLE', [...godwit, 'Larch']) as Cell[][];
+  const column = all[0]?.indexOf('Larch') as number;
+  const end = all.findIndex(([label]) => label === 'Still to buy by the builder, in the amounts above');
+  expect(larch.slice(0, end).map((row) => row.slice(0, 3))).toEqual(
+    all.slice(0, end).map((row) => [row[0], row[1], row[column]]),
+  );
+});
