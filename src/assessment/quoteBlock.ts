@@ -1,4 +1,7 @@
-import type { Cell } from '../tables/cell.ts';
+import type { Catalogue } from '../tables/catalogue.ts';
+import { type Cell, quoted } from '../tables/cell.ts';
+import type { Fault } from '../tables/faults.ts';
+import { faultsBlock } from './faultsBlock.ts';
 import { type IssuedQuote, keyText } from './issuedQuote.ts';
 import type { Quote } from './quote.ts';
 import type { QuoteCell, QuoteSection } from './quoteSection.ts';
@@ -54,6 +57,19 @@ export function issuedLines(issued: IssuedQuote): QuoteLine[] {
 const cellOf = (cell: QuoteCell): Cell => (typeof cell === 'string' ? cell || null : cell.number);
 
 export const cellsOf = (lines: readonly QuoteLine[]): Cell[][] => lines.map(({ cells }) => cells.map(cellOf));
+
+/** In place of a quote, the faults of its terms; where only the package is not chosen yet, that is how every quote begins. */
+export function unfinishedQuoteBlock(catalogue: Catalogue, faults: readonly Fault[]): Cell[][] {
+  const [first] = faults;
+  const isToBegin = faults.length === 1 && first?.rowName === 'package' && first.got === quoted(null);
+  if (!isToBegin) return faultsBlock(faults);
+  const names = catalogue.packages.map(({ name }) => name).join(', ');
+  return [
+    ['No package is chosen yet'],
+    [`Choose one in the terms of the quote, in the row "package": ${names}.`],
+    ['The quote for it then stands here. Names, discount and payments may follow in any order.'],
+  ];
+}
 
 /** QUOTE_LINES: the quote as it would be issued now. */
 export function quoteBlock(quote: Quote): Cell[][] {

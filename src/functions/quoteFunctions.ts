@@ -1,7 +1,6 @@
 import { compare } from '../assessment/assess.ts';
-import { faultsBlock } from '../assessment/faultsBlock.ts';
 import { quoteOf } from '../assessment/quote.ts';
-import { quoteBlock } from '../assessment/quoteBlock.ts';
+import { quoteBlock, unfinishedQuoteBlock } from '../assessment/quoteBlock.ts';
 import type { Grid } from '../tables/cell.ts';
 import { readQuoteTerms } from '../tables/quote.ts';
 import { type TableFunction, tableFunction } from './tableFunction.ts';
@@ -17,7 +16,9 @@ export const quoteFunctions: readonly TableFunction[] = [
     extras: [{ name: 'quote', help: 'the terms of the quote, with their headers', optional: false }],
     compute: (catalogue, [quote]) => {
       const { terms, faults } = readQuoteTerms(gridOf(quote), catalogue);
-      return terms === undefined ? faultsBlock(faults) : quoteBlock(quoteOf(compare(catalogue), terms));
+      return terms === undefined
+        ? unfinishedQuoteBlock(catalogue, faults)
+        : quoteBlock(quoteOf(compare(catalogue), terms));
     },
   }),
 ];
