@@ -75,6 +75,7 @@ export function coreFromKnownPoint(
  */
 export function radiatorFromNtu(radiator: RadiatorData, core: CoolingCore, ntu: number): Radiator {
   requireAbove('ntu', ntu, 0, '');
+  requireAbove('referenceAirflow', core.referenceAirflow, 0, 'kg/s');
   requireAbove('coolantCapacityRate', radiator.coolantCapacityRate, 0, 'W/K');
   const least = Math.min(core.referenceAirflow * airSpecificHeat, radiator.coolantCapacityRate);
   return { ...radiator, conductance: ntu * least };
@@ -96,6 +97,7 @@ export function radiatorFromRatedPoint(
   heat: number,
   inletTemperatureDifference: number,
 ): Radiator {
+  requireAbove('referenceAirflow', core.referenceAirflow, 0, 'kg/s');
   requireAbove('coolantCapacityRate', radiator.coolantCapacityRate, 0, 'W/K');
   const rates = {
     air: core.referenceAirflow * airSpecificHeat,

@@ -12,7 +12,7 @@ import {
 import { coolingResult } from './coolingResult.ts';
 import type { CoolingCondition, CoolingStream } from './coolingStream.ts';
 import { exchangerTemperature } from './exchangerTemperature.ts';
-import { bisect } from './solve.ts';
+import { findRoot } from './solve.ts';
 
 /**
  * Least airflow that holds the limit, by bisection: more air never makes it hotter.
@@ -23,13 +23,14 @@ import { bisect } from './solve.ts';
  * @source `coolingFlow.ts`, `exchangerTemperature.ts`
  */
 export function requiredAirflow(stream: CoolingStream, condition: CoolingCondition): number | undefined {
+  requireAbove('limit', stream.limit, 0, 'K');
   const available = streamPressureAvailable(stream, condition);
   if (available <= 0) return undefined;
   const widest = wideOpenAirflow(stream.core, available, outsideDensity(condition));
   const margin = (airflow: number) => stream.limit - exchangerTemperature(stream, condition, airflow);
   if (margin(widest) < 0) return undefined;
   const least = widest * 1e-6;
-  return margin(least) >= 0 ? least : bisect(margin, least, widest, widest * 1e-13).x;
+  return margin(least) >= 0 ? least : findRoot(margin, least, widest, widest * 1e-13).x;
 }
 
 /**
@@ -94,10 +95,9 @@ export function highestOutsideAirTemperature(
   stream: CoolingStream,
   conditionAt: (outsideAirTemperature: number) => CoolingCondition,
 ): HighestOutsideAirTemperature {
-  requireAbove('limit', stream.limit, 0, 'K');
   // Without airflow there is no margin at all.
   const holds = (air: number) => coolingResult(stream, conditionAt(air)).margin ?? -1;
   if (holds(hottest) >= 0) return { temperature: hottest, found: 'holdsUpToHottest' };
   if (holds(coldest) < 0) return { temperature: coldest, found: 'exceededAtColdest' };
-  return { temperature: bisect(holds, coldest, hottest, temperatureTolerance).x, found: 'yes' };
+  return { temperature: findRoot(holds, coldest, hottest, temperatureTolerance).x, found: 'yes' };
 }

@@ -1,5 +1,5 @@
 /** One stream at one condition: air, temperature, margin, drag. */
-
+import { requireAbove } from './check.ts';
 import { slipstreamPressure } from './coolingAir.ts';
 import { type CoolingDrag, coolingDrag } from './coolingDrag.ts';
 import { type CoolingFlow, coolingFlow } from './coolingFlow.ts';
@@ -31,6 +31,7 @@ export interface CoolingResult {
  * @source see `coolingFlow.ts`, `exchangerTemperature.ts`, `coolingDrag.ts`
  */
 export function coolingResult(stream: CoolingStream, condition: CoolingCondition): CoolingResult {
+  requireAbove('limit', stream.limit, 0, 'K');
   const flow = coolingFlow(stream, stream.core, condition);
   const temperature = flow.airflow > 0 ? exchangerTemperature(stream, condition, flow.airflow) : undefined;
   return {

@@ -81,6 +81,7 @@ export function propellerEfficiency(
  * @param wingArea S [m²]
  * @param maximumMass m [kg]
  * @returns V, true [m/s]
+ * @throws RangeError when wingArea or maximumMass is not above 0
  * @source chosen with the default efficiencies
  */
 export const climbAnchorSpeed = (polar: DragPolar, wingArea: number, maximumMass: number) =>
