@@ -1,4 +1,5 @@
 import { adoptActions } from './adopt.ts';
+import { printTestCards } from './printCards.ts';
 import { quoteActions } from './quoteActions.ts';
 import { workbookActions } from './workbookActions.ts';
 
@@ -7,6 +8,7 @@ export const actions = {
   ...workbookActions,
   ...quoteActions,
   ...adoptActions,
+  printTestCards,
 } as const;
 
 export type ActionName = keyof typeof actions;

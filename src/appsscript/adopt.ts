@@ -1,15 +1,7 @@
 import type { CellEdit } from '../assessment/adoptEdits.ts';
-import {
-  type Adoption,
-  type AllGrids,
-  quoteAdoption,
-  resultsAdoption,
-  weighingAdoption,
-} from '../assessment/adoptions.ts';
+import { type Adoption, quoteAdoption, resultsAdoption, weighingAdoption } from '../assessment/adoptions.ts';
 import { numberOfName, quoteName } from '../assessment/issuedQuote.ts';
-import { buildTables } from '../tables/build.ts';
-import { tableNames } from '../tables/catalogue.ts';
-import { type Cell, type Grid, isDate, plain } from '../tables/cell.ts';
+import { type Cell, isDate, plain } from '../tables/cell.ts';
 import {
   type AdoptionRecord,
   dressAdoption,
@@ -20,6 +12,7 @@ import {
   readAdoptions,
 } from './adoptionRecords.ts';
 import { byTable, keptCells, reachDown, sameCell, tableRange, writeTableCells } from './adoptWrite.ts';
+import { readAllTables } from './allTables.ts';
 import { withDocumentLock } from './documentLock.ts';
 import type { Book } from './places.ts';
 import { lastRevisions } from './quoteDrifts.ts';
@@ -27,15 +20,6 @@ import { readRecord, readRecords } from './quoteRecords.ts';
 import { readRegister } from './quoteRegister.ts';
 
 const mostLines = 24; // of a dialog
-
-function readTables(book: Book): AllGrids {
-  const grids: Record<string, Grid> = {};
-  for (const table of [...tableNames, ...buildTables]) {
-    const range = book.getRangeByName(table.replace(/ /g, '_'));
-    if (range !== null) grids[table] = range.getValues() as Cell[][];
-  }
-  return grids;
-}
 
 const wordsOf = (edits: readonly CellEdit[]) => edits.flatMap(({ words }) => words ?? []);
 
@@ -139,9 +123,9 @@ function takeIn(title: string, adoption: (book: Book) => Adoption): void {
   book.toast('Taken in. "Put back what stood before" undoes it.', title);
 }
 
-const adoptWeighing = () => takeIn('Take weighing in', (book) => weighingAdoption(readTables(book)));
+const adoptWeighing = () => takeIn('Take weighing in', (book) => weighingAdoption(readAllTables(book)));
 
-const adoptResults = () => takeIn('Take measured results in', (book) => resultsAdoption(readTables(book)));
+const adoptResults = () => takeIn('Take measured results in', (book) => resultsAdoption(readAllTables(book)));
 
 /** The number of a quote as a person types it: 7, 0007, Q-0007. */
 function typedNumber(text: string): number | undefined {
@@ -171,7 +155,7 @@ function takeQuoteIn(): void {
     alert(title, `There is no quote "${answer.getResponseText()}" in the register.`);
     return;
   }
-  takeIn(title, (own) => quoteAdoption(readTables(own), readRecord(readRecords(own), key)));
+  takeIn(title, (own) => quoteAdoption(readAllTables(own), readRecord(readRecords(own), key)));
 }
 
 /** Puts back what stood in the tables before the last thing that was taken in. */

@@ -10,6 +10,7 @@ const items: readonly (readonly [caption: string, action: string] | null)[] = [
   ['Take weighing in …', 'adoptWeighing'],
   ['Take measured results in …', 'adoptResults'],
   ['Put back what stood before …', 'putBackAdopted'],
+  ['Print flight-test cards', 'printTestCards'],
   null,
   ['Check data', 'checkData'],
   ['Lay out or upgrade', 'layOutFromMenu'],

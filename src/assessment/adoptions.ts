@@ -53,7 +53,8 @@ function refuse(faults: readonly Fault[]): never {
   throw new Error(['Correct the tables first:', ...told, ...more].join('\n'));
 }
 
-function readAll(grids: AllGrids): { catalogue: Catalogue; build: Build } {
+/** Catalogue and build of a workbook. @throws Error with the faults of its tables */
+export function readAll(grids: AllGrids): { catalogue: Catalogue; build: Build } {
   const { catalogue, faults } = readCatalogue(grids);
   if (catalogue === undefined) return refuse(faults);
   const reading = readBuild(grids, catalogue);

@@ -1,7 +1,9 @@
 import { calibratedFromTrue, trueFromCalibrated } from '../engineering/airspeed.ts';
+import { bestRateOfClimb } from '../engineering/climb.ts';
 import { cgMargins, heaviest } from '../engineering/envelope.ts';
 import { loadedWith } from '../engineering/loading.ts';
 import { takeoff } from '../engineering/takeoff.ts';
+import { toSi } from '../units.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { governing } from './cooling.ts';
@@ -35,6 +37,10 @@ function firstFlightsCard(context: Context, assessment: Assessment): TestCard {
       flight.aircraft,
       takeoffFrom(airframe, flight.field.air, hardRunway, weight, flight.groundRollFactor),
     );
+  const air = flight?.field.air;
+  const climb = flight && bestRateOfClimb(flight.aircraft, 'takeoff', flight.field.air, weight);
+  const climbSpeed =
+    air && climb && calibratedFromTrue(climb.trueAirspeed, air.pressureAltitude, air.temperature);
   return {
     name: 'first flights',
     setUp: `pilot alone, full tanks: ${loadingWords(context, assessment, { stations, loads, ballast: undefined })}; within gliding distance of the field`,
@@ -53,6 +59,13 @@ function firstFlightsCard(context: Context, assessment: Assessment): TestCard {
         predicted: run?.possible ? run.groundRoll : undefined,
         band: bands.roll,
       },
+      {
+        label: 'rate of climb there, takeoff power',
+        shown: 'climb',
+        predicted: climb?.rateOfClimb,
+        band: bands.climb,
+      },
+      { label: '  at, calibrated', shown: 'speed', predicted: climbSpeed, band: bands.climbSpeed },
       {
         label: 'stall, clean, calibrated',
         shown: 'speed',
@@ -75,17 +88,35 @@ function firstFlightsCard(context: Context, assessment: Assessment): TestCard {
   };
 }
 
-function calibrationCard(): TestCard {
+const calibrationSteps = 5;
+const greatestPositionError = { share: 0.03, speed: toSi('speed', 5, 'kt') } as const; // 14 CFR 23.1323 before amendment 64, from memory
+
+/** From slow flight to VNO in even steps; without a VNO only where it begins is known. */
+function calibrationCard({ catalogue: { airframe } }: Context): TestCard {
+  const slowest = approachFactor * stallAt(airframe, airframe.maximumTakeoffWeight, 'clean');
+  const { cruiseLimitSpeed } = airframe;
+  const steps = cruiseLimitSpeed === undefined || cruiseLimitSpeed <= slowest ? 1 : calibrationSteps;
+  const speeds = Array.from(
+    { length: steps },
+    (_, step) => slowest + (step / calibrationSteps) * ((cruiseLimitSpeed ?? slowest) - slowest),
+  );
+  const { share, speed: least } = greatestPositionError;
   return {
     name: 'airspeed calibration',
     setUp:
-      'level, steady, from 1.3 times the stall to VNO in five steps; three or four tracks at right angles each',
-    figures: [],
+      'level, steady, from 1.3 times the stall to short of VNO in five steps; three or four tracks at right angles each',
+    figures: speeds.map((speed, step) => ({
+      label: `run ${step + 1}: calibrated, flown at this indicated`,
+      shown: 'speed',
+      predicted: speed,
+      band: { amount: Math.max(least, share * speed) },
+      limit: cruiseLimitSpeed,
+    })),
     record: 'indicated airspeed, satellite ground speed and track of each run, pressure altitude, OAT',
     reduce:
       'mean of opposite tracks is true airspeed; calibrated from it by pressure altitude and OAT; the difference to indicated is the position error',
     caution:
-      'more than 3 % or 5 kt, the greater, wants a better static source (14 CFR 23.1323 before amendment 64, from memory)',
+      'outside the band, 3 % or 5 kt, the greater: a better static source (14 CFR 23.1323 before amendment 64, from memory); until then every speed on these cards is uncertain by it',
   };
 }
 
@@ -255,7 +286,7 @@ function rollCard({ catalogue }: Context, flight: Flight): TestCard {
 /** What is flown. */
 export function flightCards(context: Context, assessment: Assessment): TestCard[] {
   const { flight } = assessment;
-  const first = [firstFlightsCard(context, assessment), calibrationCard()];
+  const first = [firstFlightsCard(context, assessment), calibrationCard(context)];
   if (flight === undefined) return [...first, fuelFlowCard(assessment)];
   return [
     ...first,

@@ -108,6 +108,9 @@ function unusableFuelCard({ configuration }: Assessment): TestCard {
       label: name,
       shown: 'fuel' as const,
       predicted: unusable,
+      band: bands.fuelFlow,
+      limit: unusable,
+      words: 'more than that is no usable fuel: correct tanks and empty weight',
     })),
     record: 'attitude in which the engine first faltered',
     reduce:

@@ -1,4 +1,7 @@
-import type { TestName } from '../tables/testResults.ts';
+import type { Field } from '../tables/field.ts';
+import { fieldOf, recordedIn, type TestName } from '../tables/testResults.ts';
+import type { Assessment } from './assess.ts';
+import type { Context } from './context.ts';
 import type { Shown } from './display.ts';
 
 /** One number of a card. */
@@ -56,3 +59,25 @@ export function bandOf(predicted: number, band: Band): { readonly low: number; r
  * issued for the aircraft decide.
  */
 export const phaseOneHours = { typeCertificatedPair: 25, other: 40 } as const;
+
+const { typeCertificatedPair, other } = phaseOneHours;
+export const phaseOneWords = `Phase one: at least ${typeCertificatedPair} h with an unaltered type-certificated engine and propeller combination, else ${other} h (FAA Order 8130.2), or a task-based programme; the operating limitations issued for the aircraft decide.`;
+
+/** The loadings are no better than the empty weight they begin with. */
+export function emptyWeightWords(
+  { display, weighedWith }: Context,
+  { package: engine, empty }: Assessment,
+): string {
+  const { weight } = empty.mass.nominal;
+  const known = `Loadings begin with an empty weight of ${display.text('weight', weight)} at ${display.text('arm', empty.cg)}`;
+  return weighedWith === engine
+    ? `${known}, as weighed.`
+    : `${known}, PREDICTED: weigh the aircraft and take the weighing in before flying any of these.`;
+}
+
+/** The columns of the test results table that a card fills. */
+export function recordedFields({ name }: TestCard): Field<unknown>[] {
+  const test = (name.startsWith('stall') ? 'stall' : name) as TestName;
+  const fields = (recordedIn as Partial<typeof recordedIn>)[test] ?? [];
+  return fields.map(fieldOf);
+}

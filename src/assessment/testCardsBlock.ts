@@ -2,8 +2,7 @@ import type { Build } from '../tables/build.ts';
 import type { Catalogue } from '../tables/catalogue.ts';
 import type { Cell } from '../tables/cell.ts';
 import type { Package } from '../tables/packages.ts';
-import { labelOf, recordedIn, type TestName } from '../tables/testResults.ts';
-import { type Assessment, assess, basisOf } from './assess.ts';
+import { assess, basisOf } from './assess.ts';
 import { cautions } from './cautions.ts';
 import type { Context } from './context.ts';
 import type { Display } from './display.ts';
@@ -12,7 +11,14 @@ import { groundCards } from './groundCards.ts';
 import { recalibrate } from './recalibration.ts';
 import { recalibrationRows } from './recalibrationRows.ts';
 import { stallCards } from './stallCards.ts';
-import { bandOf, type CardFigure, phaseOneHours, type TestCard } from './testCard.ts';
+import {
+  bandOf,
+  type CardFigure,
+  emptyWeightWords,
+  phaseOneWords,
+  recordedFields,
+  type TestCard,
+} from './testCard.ts';
 import { compareResults, type Measured } from './testComparison.ts';
 
 const head = ['', 'Predicted', 'from', 'to', '', 'Limit', 'Unit', 'Measured', ''];
@@ -34,11 +40,8 @@ function figureRow({ cell, unit }: Display, figure: CardFigure): Cell[] {
 }
 
 /** What the card's columns of the test results table are called. */
-function recordedWords({ name, record }: TestCard): string {
-  const test = (name.startsWith('stall') ? 'stall' : name) as TestName;
-  const fields = (recordedIn as Partial<typeof recordedIn>)[test] ?? [];
-  return [...fields.map(labelOf), record].join(', ');
-}
+const recordedWords = (card: TestCard) =>
+  [...recordedFields(card).map(({ label }) => label), card.record].join(', ');
 
 function cardRows(display: Display, card: TestCard, index: number): Cell[][] {
   return [
@@ -74,15 +77,6 @@ function resultRows({ display }: Context, measured: readonly Measured[]): Cell[]
   ];
 }
 
-/** The loadings are no better than the empty weight they begin with. */
-function emptyWeightWords({ display, weighedWith }: Context, { package: engine, empty }: Assessment): string {
-  const { weight } = empty.mass.nominal;
-  const known = `Loadings begin with an empty weight of ${display.text('weight', weight)} at ${display.text('arm', empty.cg)}`;
-  return weighedWith === engine
-    ? `${known}, as weighed.`
-    : `${known}, PREDICTED: weigh the aircraft and adopt the weighing before flying any of these.`;
-}
-
 /** FLIGHT_TEST_CARDS: a card a test; with results, what they say, what they change, and the rows that adopt them. */
 export function testCardsBlock(catalogue: Catalogue, build: Build, engine: Package): Cell[][] {
   const basis = basisOf(catalogue);
@@ -93,12 +87,9 @@ export function testCardsBlock(catalogue: Catalogue, build: Build, engine: Packa
     ...flightCards(context, assessment),
     ...stallCards(context, assessment),
   ];
-  const { typeCertificatedPair, other } = phaseOneHours;
   return [
     [`Flight-test cards: ${catalogue.airframe.name} with ${engine.name}`],
-    [
-      `Phase one: at least ${typeCertificatedPair} h with an unaltered type-certificated engine and propeller combination, else ${other} h (FAA Order 8130.2), or a task-based programme; the operating limitations issued for the aircraft decide.`,
-    ],
+    [phaseOneWords],
     [
       'Bands: climb, its speeds and ground roll twice the rms error against certificated aircraft; the others common practice.',
     ],

@@ -4,6 +4,7 @@ import { buildSync } from 'esbuild';
 
 const folder = new URL('../sidebar/', import.meta.url);
 const placeholder = '/* SCRIPT */';
+const stylePlaceholder = '/* PRINT */'; // in pages that are printed
 
 /** A page with its script inside: nothing is fetched from anywhere. */
 function page(name: string): string {
@@ -21,10 +22,11 @@ function page(name: string): string {
   if (/<\/script|<!--/i.test(script)) throw new Error(`the script of ${name} would end its element`);
   const html = readFileSync(new URL(`${name}.html`, folder), 'utf8');
   if (!html.includes(placeholder)) throw new Error(`${name}.html has no ${placeholder}`);
-  return html.replace(placeholder, () => script);
+  const style = readFileSync(new URL('print.css', folder), 'utf8');
+  return html.replace(stylePlaceholder, () => style).replace(placeholder, () => script);
 }
 
 /** The pages that are pushed beside the script, by their file names. */
 export function pageFiles(): Readonly<Record<string, string>> {
-  return { QuotePage: page('quotePage'), Panel: page('panel') };
+  return { QuotePage: page('quotePage'), CardsPage: page('cardsPage'), Panel: page('panel') };
 }

@@ -3,6 +3,7 @@ import { keyText } from '../assessment/issuedQuote.ts';
 import type { QuoteCell, QuoteSection } from '../assessment/quoteSection.ts';
 import { byId, html } from './element.ts';
 import { loadingFigure } from './loadingDrawing.ts';
+import { printedData, readyToPrint } from './printedPage.ts';
 
 const pictureBefore = 'Loadings, from takeoff to zero fuel';
 const longestUnbroken = 20; // rows of a table that is kept on one page
@@ -104,12 +105,8 @@ function keyFigures({ quote }: PrintedQuote): HTMLElement {
 
 /** Shows the quote that the script has put into the page. */
 function show(): void {
-  const issued = JSON.parse(byId('quote-data').textContent ?? '') as PrintedQuote;
+  const issued = printedData<PrintedQuote>();
   const { quote, digest } = issued;
-  const name = keyText(issued);
-  document.title = `Quote ${name}`;
-  // Name beside the page numbers, in the margin: CSS knows no other way to put it there; digits and capitals only
-  byId('page-name').textContent = `@page { @bottom-left { content: "Quote ${name}"; } }`;
   byId('quote').append(
     head(issued),
     html(
@@ -131,7 +128,7 @@ function show(): void {
       `Inputs of this quote, SHA-256: ${digest}. Software version ${quote.softwareVersion}. The copy and the inputs are kept in the seller’s workbook.`,
     ),
   );
-  byId('print').addEventListener('click', () => window.print());
+  readyToPrint(`Quote ${keyText(issued)}`);
 }
 
 show();

@@ -1,5 +1,5 @@
 import { day } from './day.ts';
-import { choice, quantity, text } from './field.ts';
+import { choice, type Field, quantity, text } from './field.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -86,5 +86,8 @@ export const recordedIn: Readonly<Record<TestName, readonly ResultField[]>> = {
   stall: ['weight', 'flaps', 'calibratedAirspeed'],
 };
 
-/** How a field is called in the table. */
-export const labelOf = (field: ResultField) => fields[field].label;
+/** A field of the table by its key. */
+export const fieldOf = (field: ResultField): Field<unknown> => fields[field];
+
+/** How it is called there. */
+export const labelOf = (field: ResultField) => fieldOf(field).label;

@@ -30,7 +30,7 @@ const formulas = (host: LocalHost) => {
 /** What the page gets: its JSON, taken from the HTML of the last dialog. */
 function printed(host: LocalHost) {
   const content = host.workbook.ui.dialogs.at(-1)?.page.content ?? '';
-  return JSON.parse(/id="quote-data">(.*?)<\/script>/s.exec(content)?.[1] ?? 'null');
+  return JSON.parse(/id="printed-data">(.*?)<\/script>/s.exec(content)?.[1] ?? 'null');
 }
 
 describe('one issue', () => {
