@@ -1,6 +1,6 @@
 import { cgMargins, limitsAt, type Side } from '../engineering/envelope.ts';
 import { type Station as LoadStation, loadedWith } from '../engineering/loading.ts';
-import { bisect } from '../engineering/solve.ts';
+import { findRoot } from '../engineering/solve.ts';
 import { worstMargins } from '../engineering/worstMargin.ts';
 import type { Station } from '../tables/stations.ts';
 import { toSi } from '../units.ts';
@@ -94,7 +94,7 @@ export function testLoading(context: Context, assessment: Assessment, side: Side
   };
   /** From a loading inside to one beyond: the one between that is on the limit. */
   const onLimit = (loading: (share: number) => TestLoading) =>
-    loading(bisect((share) => loading(share).leastMargin - reached / 2, 0, 1, 1e-9).x);
+    loading(findRoot((share) => loading(share).leastMargin - reached / 2, 0, 1, 1e-9).x);
 
   const outermost = flown(found.loads);
   if (outermost.leastMargin <= reached) {

@@ -10,7 +10,7 @@ import {
   shaftPower,
 } from './aircraftInFlight.ts';
 import { requireAbove, requireAtLeast } from './check.ts';
-import { bisect, maximise } from './solve.ts';
+import { findRoot, maximise } from './solve.ts';
 
 /** Rate of climb at the service ceiling, 100 ft/min [m/s]. @source common practice; the absolute ceiling has 0 */
 export const serviceCeilingRate = (100 * 0.3048) / 60;
@@ -139,7 +139,7 @@ export interface Ceiling {
  * @param temperatureDeviation above standard, the same at all heights [K]
  * @returns pressure altitude, sought from sea level to 15,000 m
  * @throws RangeError when an argument is outside its range
- * @source definition; bisection, as the rate falls with height
+ * @source definition; the rate falls with height
  */
 export function ceiling(
   aircraft: AircraftInFlight,
@@ -153,7 +153,7 @@ export function ceiling(
     bestRateOfClimb(aircraft, setting, airAt(altitude, temperatureDeviation), mass).rateOfClimb - rate;
   if (spare(0) < 0) return { pressureAltitude: 0, found: 'none' };
   if (spare(highestCeiling) >= 0) return { pressureAltitude: highestCeiling, found: 'beyond' };
-  return { pressureAltitude: bisect(spare, 0, highestCeiling, altitudeTolerance).x, found: 'yes' };
+  return { pressureAltitude: findRoot(spare, 0, highestCeiling, altitudeTolerance).x, found: 'yes' };
 }
 
 export interface ClimbToHeight {

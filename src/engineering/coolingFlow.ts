@@ -12,7 +12,7 @@ import { airDensity, airSpecificHeat, seaLevelDensity, standardPressure } from '
 import { requireAbove, requireBetween } from './check.ts';
 import { coolingHeat, coolingPressureAvailable, heatedDensity, slipstreamPressure } from './coolingAir.ts';
 import type { CoolingCondition, CoolingCore, CoolingDuct, HeatFraction } from './coolingStream.ts';
-import { bisect } from './solve.ts';
+import { findRoot } from './solve.ts';
 
 /** Less than this is no flow: warm air rising does more, and the balance knows nothing of it [Pa]. */
 const leastPressure = 1e-3;
@@ -30,7 +30,7 @@ export interface CoolingFlow {
   readonly density: number;
   /** ρ_e; that of the outside air when there is no flow [kg/m³] */
   readonly exitDensity: number;
-  /** False when bisection ended without the root (not seen) */
+  /** False when the search ended without the root (not seen) */
   readonly converged: boolean;
 }
 
@@ -68,7 +68,7 @@ export function coolingFlow(duct: CoolingDuct, core: CoolingCore, condition: Coo
   // Either resistance alone lets more through than both; a little past it, for rounding.
   const most =
     1.000001 * Math.min(wideOpenAirflow(core, available, density), exitAirflow(duct, condition, available));
-  const root = bisect((m) => coreDrop(m) + exitDrop(m) - available, 0, most, most * 1e-13);
+  const root = findRoot((m) => coreDrop(m) + exitDrop(m) - available, 0, most, most * 1e-13);
   const airflow = root.x;
   return {
     airflow,

@@ -15,7 +15,7 @@ import { exchangerTemperature } from './exchangerTemperature.ts';
 import { findRoot } from './solve.ts';
 
 /**
- * Least airflow that holds the limit, by bisection: more air never makes it hotter.
+ * Least airflow that holds the limit: more air never makes it hotter.
  * @param stream
  * @param condition
  * @returns m, or undefined when it cannot be held even with the exit wide open [kg/s]
@@ -89,7 +89,7 @@ export interface HighestOutsideAirTemperature {
  * @param conditionAt the condition flown at an outside air temperature [K]; power, speed and thrust may change with it
  * @returns the temperature, or the end of the search and why
  * @throws RangeError when a value is outside its range
- * @source bisection: hotter air never cools better
+ * @source root search: hotter air never cools better
  */
 export function highestOutsideAirTemperature(
   stream: CoolingStream,

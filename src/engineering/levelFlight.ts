@@ -11,7 +11,7 @@ import {
 import { requireAbove } from './check.ts';
 import { drag, minimumDragSpeed } from './dragPolar.ts';
 import { inducedVelocity } from './propeller.ts';
-import { bisect, maximise } from './solve.ts';
+import { findRoot, maximise } from './solve.ts';
 
 export type LevelFlight =
   | {
@@ -49,7 +49,7 @@ export function levelFlight(
   const { stall, highest } = airspeedRange(aircraft, setting, air, mass);
   const slow = slowBracket(aircraft, air, mass, gradient, stall, highest);
   if (slow === undefined) return { possible: false };
-  const root = bisect(gradient, slow, highest, speedTolerance);
+  const root = findRoot(gradient, slow, highest, speedTolerance);
   const power = shaftPower(aircraft, setting, air)(root.x);
   return {
     possible: true,

@@ -5,7 +5,7 @@
  * NTU = UA/C_min, C_r = C_min/C_max, C = mass flow × specific heat.
  */
 import { requireAtLeast, requireBetween } from './check.ts';
-import { bisect } from './solve.ts';
+import { findRoot } from './solve.ts';
 
 /** Far beyond any real core (0.5 to 5); e^−NTU, where the series begins, is still well above the smallest number. */
 export const largestNtu = 500;
@@ -58,12 +58,13 @@ function poissonTails(mean: number, terms: number): number[] {
  * @param capacityRatio C_r, 0 to 1 [-]
  * @returns NTU [-]
  * @throws RangeError when no exchanger up to NTU = 500 is that effective
- * @source bisection of the exact series, ε rises with NTU
+ * @source root of the exact series, ε rises with NTU
  */
 export function crossFlowNtu(effectiveness: number, capacityRatio: number): number {
   requireAtLeast('effectiveness', effectiveness, 0, '');
   const greatest = crossFlowEffectiveness(largestNtu, capacityRatio);
   // At C_r below 1 the last digits of ε hold any NTU: what is within rounding of the greatest is no measurement.
   requireBetween('effectiveness', effectiveness, 0, greatest * (1 - 1e-9), '');
-  return bisect((ntu) => crossFlowEffectiveness(ntu, capacityRatio) - effectiveness, 0, largestNtu, 1e-11).x;
+  return findRoot((ntu) => crossFlowEffectiveness(ntu, capacityRatio) - effectiveness, 0, largestNtu, 1e-11)
+    .x;
 }

@@ -28,29 +28,46 @@ function requireInterval(low: number, high: number, tolerance: number): void {
 }
 
 /**
- * Root of a monotone function by bisection.
- * @param f function, rising or falling from low to high
+ * Root of a function that changes its sign, by interpolation, truncation and projection: where the line between the ends
+ * crosses zero, pulled a little towards the middle, and never so far from the middle that bisection would end sooner.
+ * @param f function with one change of sign between low and high
  * @param low lower end of the interval
  * @param high upper end, above low
  * @param tolerance greatest error of x, above 0
  * @returns x where f changes sign, and whether it was found
  * @throws RangeError when the interval is empty, the tolerance not above 0, or f gives NaN
- * @source bisection; common practice
+ * @source Oliveira and Takahashi, ACM Transactions on Mathematical Software 47 (2020), article 5, with the constants
+ * κ₁ = 0.2/(b − a), κ₂ = 2, n₀ = 1: one step more than bisection at the worst, a third of its steps for smooth functions
  */
-export function bisect(f: (x: number) => number, low: number, high: number, tolerance: number): Root {
+export function findRoot(f: (x: number) => number, low: number, high: number, tolerance: number): Root {
   requireInterval(low, high, tolerance);
-  const atLow = valueAt(f, low);
-  const atHigh = valueAt(f, high);
-  if (atLow === 0) return { x: low, converged: true };
-  if (atHigh === 0) return { x: high, converged: true };
-  if (atLow > 0 === atHigh > 0)
-    return { x: Math.abs(atLow) <= Math.abs(atHigh) ? low : high, converged: false };
   let left = low;
   let right = high;
+  let atLeft = valueAt(f, low);
+  let atRight = valueAt(f, high);
+  if (atLeft === 0) return { x: low, converged: true };
+  if (atRight === 0) return { x: high, converged: true };
+  if (atLeft > 0 === atRight > 0)
+    return { x: Math.abs(atLeft) <= Math.abs(atRight) ? low : high, converged: false };
+  const truncation = 0.2 / (high - low);
+  const worstCase = Math.ceil(Math.log2((high - low) / (2 * tolerance))) + 1;
   for (let step = 0; step < mostSteps && right - left > 2 * tolerance; step++) {
     const middle = left + (right - left) / 2;
-    if (valueAt(f, middle) > 0 === atLow > 0) left = middle;
-    else right = middle;
+    const crossing = (atRight * left - atLeft * right) / (atRight - atLeft); // NaN beside an infinite end
+    const inwards = Math.sign(middle - crossing) || 0;
+    const pull = truncation * (right - left) ** 2;
+    const pulled = pull <= Math.abs(middle - crossing) ? crossing + inwards * pull : middle;
+    const reach = tolerance * 2 ** (worstCase - step) - (right - left) / 2;
+    const x = Math.abs(pulled - middle) <= reach ? pulled : middle - inwards * reach;
+    const atX = valueAt(f, x);
+    if (atX === 0) return { x, converged: true };
+    if (atX > 0 === atLeft > 0) {
+      left = x;
+      atLeft = atX;
+    } else {
+      right = x;
+      atRight = atX;
+    }
   }
   return { x: left + (right - left) / 2, converged: right - left <= 2 * tolerance };
 }

@@ -1,33 +1,33 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bisect, maximise } from '../../src/engineering/solve.ts';
+import { findRoot, maximise } from '../../src/engineering/solve.ts';
 
-describe('bisection', () => {
+describe('root', () => {
   test('finds √2 from either side', () => {
-    const rising = bisect((x) => x * x - 2, 0, 2, 1e-12);
+    const rising = findRoot((x) => x * x - 2, 0, 2, 1e-12);
     expect(rising.converged).toBe(true);
     expect(Math.abs(rising.x - Math.SQRT2)).toBeLessThanOrEqual(1e-12);
-    expect(Math.abs(bisect((x) => 2 - x * x, 0, 2, 1e-9).x - Math.SQRT2)).toBeLessThanOrEqual(1e-9);
+    expect(Math.abs(findRoot((x) => 2 - x * x, 0, 2, 1e-9).x - Math.SQRT2)).toBeLessThanOrEqual(1e-9);
   });
 
   test('an end that is a root is the root', () => {
-    expect(bisect((x) => x, 0, 5, 0.1)).toEqual({ x: 0, converged: true });
-    expect(bisect((x) => x - 5, 0, 5, 0.1)).toEqual({ x: 5, converged: true });
+    expect(findRoot((x) => x, 0, 5, 0.1)).toEqual({ x: 0, converged: true });
+    expect(findRoot((x) => x - 5, 0, 5, 0.1)).toEqual({ x: 5, converged: true });
   });
 
   test('no change of sign is said, with the end nearer to zero', () => {
-    expect(bisect((x) => x + 1, 0, 5, 0.1)).toEqual({ x: 0, converged: false });
-    expect(bisect((x) => x - 10, 0, 5, 0.1)).toEqual({ x: 5, converged: false });
+    expect(findRoot((x) => x + 1, 0, 5, 0.1)).toEqual({ x: 0, converged: false });
+    expect(findRoot((x) => x - 10, 0, 5, 0.1)).toEqual({ x: 5, converged: false });
   });
 
   test('a step and an infinite end are no obstacle', () => {
-    expect(Math.abs(bisect((x) => (x < 0.3 ? -1 : 1), 0, 1, 1e-6).x - 0.3)).toBeLessThanOrEqual(1e-6);
-    expect(Math.abs(bisect((x) => 1 - 1 / x, 0, 4, 1e-9).x - 1)).toBeLessThanOrEqual(1e-9);
+    expect(Math.abs(findRoot((x) => (x < 0.3 ? -1 : 1), 0, 1, 1e-6).x - 0.3)).toBeLessThanOrEqual(1e-6);
+    expect(Math.abs(findRoot((x) => 1 - 1 / x, 0, 4, 1e-9).x - 1)).toBeLessThanOrEqual(1e-9);
   });
 
   test('a tolerance finer than the numbers ends, and says so', () => {
     let calls = 0;
-    const root = bisect(
+    const root = findRoot(
       (x) => {
         calls++;
         return x - 1e6 - 1 / 3;
@@ -47,7 +47,7 @@ describe('bisection', () => {
         fc.double({ min: -99, max: 99, noNaN: true }),
         fc.double({ min: 0.1, max: 9, noNaN: true }),
         (r, k) => {
-          const root = bisect((x) => k * (x - r), -100, 100, 1e-6);
+          const root = findRoot((x) => k * (x - r), -100, 100, 1e-6);
           expect(root.converged).toBe(true);
           expect(Math.abs(root.x - r)).toBeLessThanOrEqual(1e-6);
         },
@@ -55,12 +55,37 @@ describe('bisection', () => {
     );
   });
 
+  test('one step more than bisection at the worst, a third of its steps for a smooth function', () => {
+    const stepsFor = (f: (x: number) => number) => {
+      let calls = 0;
+      const root = findRoot(
+        (x) => {
+          calls++;
+          return f(x);
+        },
+        0,
+        1,
+        2 ** -31,
+      );
+      expect(root.converged).toBe(true);
+      return calls - 2; // both ends
+    };
+    const bisections = 30; // from 1 to 2⁻³⁰
+    for (const f of [
+      (x: number) => (x < 0.7 ? -1 : 1e9),
+      (x: number) => x ** 9 - 0.01,
+      (x: number) => Math.cbrt(x - 0.3),
+    ])
+      expect(stepsFor(f)).toBeLessThanOrEqual(bisections + 1);
+    expect(stepsFor((x) => Math.cos(x) - x)).toBeLessThanOrEqual(bisections / 3);
+  });
+
   test('NaN, an empty interval and no tolerance are refused', () => {
-    expect(() => bisect(() => Number.NaN, 0, 1, 0.1)).toThrow(
+    expect(() => findRoot(() => Number.NaN, 0, 1, 0.1)).toThrow(
       'the function must give a number at 0, got NaN',
     );
-    expect(() => bisect((x) => x, 1, 1, 0.1)).toThrow('high must be above 1, got 1');
-    expect(() => bisect((x) => x, 0, 1, 0)).toThrow('tolerance must be above 0, got 0');
+    expect(() => findRoot((x) => x, 1, 1, 0.1)).toThrow('high must be above 1, got 1');
+    expect(() => findRoot((x) => x, 0, 1, 0)).toThrow('tolerance must be above 0, got 0');
   });
 });
 

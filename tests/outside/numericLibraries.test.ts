@@ -9,7 +9,7 @@ import { gasConstantAir, standardPressure, standardTemperature } from '../../src
 import { monotoneCubic, type Point, piecewiseLinear } from '../../src/engineering/curve.ts';
 import { inducedVelocity } from '../../src/engineering/propeller.ts';
 import { crossFlowNtu } from '../../src/engineering/radiator.ts';
-import { bisect } from '../../src/engineering/solve.ts';
+import { findRoot } from '../../src/engineering/solve.ts';
 import { between } from '../engineering/between.ts';
 import { integrate } from '../engineering/independentIntegrator.ts';
 import { fromFunction } from './publishedValue.ts';
@@ -90,7 +90,7 @@ describe('roots: simple-statistics', () => {
       fc.property(between(0.1, 99), between(0.01, 5), between(0, 3), (root, slope, bend) => {
         const f = (x: number) => slope * (x - root) + bend * (x ** 3 - root ** 3);
         const theirs = libraryBisect(f, 0, 100, 100, 1e-9);
-        expect(bisect(f, 0, 100, 1e-9).x).toBeCloseTo(theirs, 6);
+        expect(findRoot(f, 0, 100, 1e-9).x).toBeCloseTo(theirs, 6);
       }),
     );
   });
