@@ -65,8 +65,7 @@ interface NumberLimits {
   hintBeyond?: string;
 }
 
-/** Nothing in a sheet is larger; a remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
-const largest = 1e12;
+/** A remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
 const negligible = 1e-12;
 
 const withHint = (hint: string | undefined) => (hint === undefined ? '' : ` (${hint})`);
@@ -76,7 +75,6 @@ function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Pl
   if (typeof value !== 'number') throw mustBe(name, value.fault, cell, place);
   const { above, atLeast, atMost, hintBelow, hintBeyond } = options;
   const unit = options.measure ? ` ${options.measure.unit}` : '';
-  if (Math.abs(value) > largest) throw mustBe(name, `no larger than ${largest}`, cell, place);
   if (above !== undefined && value <= above + negligible)
     throw mustBe(name, `above ${above}${unit}`, cell, place);
   if (atLeast !== undefined && value < atLeast)

@@ -90,7 +90,7 @@ export function readCatalogue(grids: TableGrids): CatalogueReading {
     allowancesDefaulted: allowances.length === 0,
     mission: readAttributes(missionTable, grids.mission, log),
     rates: readAttributes(ratesTable, grids.rates, log),
-    currency: log.currencyCode ?? 'USD',
+    currency: log.settleCurrency() ?? 'USD',
     remarks: log.remarks,
   };
   crossCheck(tables, log);

@@ -50,19 +50,25 @@ export function quoted(cell: Cell): string {
   return `"${cell.length > longestQuote ? `${cell.slice(0, longestQuote)}…` : cell}"`;
 }
 
+/** Nothing in a sheet is larger: weights in lb, prices, hours. */
+const largest = 1e12;
+
+const bounded = (value: number) =>
+  Math.abs(value) <= largest ? value : { fault: `a number no larger than ${largest}` };
+
 /**
  * The number in a cell, or why it is none.
  * Text that holds nothing but a number in decimal-point notation counts as that number; "12,5", "1 200", "5 ft" do not.
  */
 export function numberIn(cell: Cell): number | { readonly fault: string } {
   if (typeof cell === 'number') {
-    return Number.isFinite(cell) ? cell : { fault: 'a number' };
+    return Number.isFinite(cell) ? bounded(cell) : { fault: 'a number' };
   }
   if (isErrorText(cell)) return { fault: 'a number; the cell holds an error' };
   if (isDate(cell)) return { fault: 'a number; the cell is formatted as a date' };
   if (typeof cell === 'boolean') return { fault: 'a number, not a tick box' };
   const text = plain(cell ?? '').replace(/^\u2212/, '-');
-  if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return Number(text);
+  if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return bounded(Number(text));
   if (/^[+-]?\d+,\d+$/.test(text)) return { fault: 'a number with a decimal point and no comma' };
   return { fault: 'a number without unit or separators' };
 }

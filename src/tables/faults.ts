@@ -31,7 +31,7 @@ export class FaultLog {
   readonly remarks: Remark[] = [];
   /** The tables as found, so that a fault that shows later can quote what was typed. */
   readonly lines = new Map<string, Lines>();
-  private currency: string | undefined;
+  private readonly prices: { table: string; place: FaultPlace; got: Cell; code: string }[] = [];
 
   private add(table: string, { row, rowName = '', column = '' }: FaultPlace, got: string, expected: string) {
     this.faults.push({ table, row, rowName, column, got, expected });
@@ -61,14 +61,23 @@ export class FaultLog {
     this.remarks.push({ table, text });
   }
 
-  /** All prices of one workbook are in one currency: the first named decides. */
-  agreesOnCurrency(code: string): boolean {
-    this.currency ??= code;
-    return this.currency === code;
+  /** A unit that names a currency. */
+  priced(table: string, place: FaultPlace, got: Cell, code: string): void {
+    this.prices.push({ table, place, got, code });
   }
 
-  get currencyCode(): string | undefined {
-    return this.currency;
+  /**
+   * All prices of one workbook are in one currency; units that name another are faults.
+   * @param decided where it is known; else the one named most often, of equals the first
+   */
+  settleCurrency(decided?: string): string | undefined {
+    const counts = new Map<string, number>();
+    for (const { code } of this.prices) counts.set(code, (counts.get(code) ?? 0) + 1);
+    const most = Math.max(...counts.values());
+    const currency = decided ?? [...counts].find(([, count]) => count === most)?.[0];
+    for (const { table, place, got, code } of this.prices)
+      if (code !== currency) this.fault(table, place, got, `${currency}, the workbook's currency`);
+    return currency;
   }
 }
 

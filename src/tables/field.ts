@@ -67,6 +67,9 @@ interface Limits {
   atMost?: number;
 }
 
+/** A remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
+const negligible = 1e-12;
+
 const trimmed = (value: number) => Number(value.toPrecision(6)).toString();
 
 function limitsBroken(kind: QuantityKind, value: number, unit: string, limits: Limits): string | undefined {
@@ -75,7 +78,8 @@ function limitsBroken(kind: QuantityKind, value: number, unit: string, limits: L
   const si = toSi(kind, value, unit);
   const slack = (limit: number) => Math.abs(toSi(kind, limit, given)) * 1e-12;
   const { above, atLeast, atMost } = limits;
-  if (above !== undefined && si <= toSi(kind, above, given)) return `a number above ${here(above)}`;
+  if (above !== undefined && value <= fromSi(kind, toSi(kind, above, given), unit) + negligible)
+    return `a number above ${here(above)}`;
   if (atLeast !== undefined && si < toSi(kind, atLeast, given) - slack(atLeast)) {
     return `a number of at least ${here(atLeast)}`;
   }

@@ -18,13 +18,16 @@ export interface Lines {
 /** True where a person entered something: a tick box that is not ticked stands in every spare row of a sheet. */
 export const hasValue = (cells: readonly Cell[]) => cells.some((cell) => !isBlank(cell) && cell !== false);
 
+/** The same where a tick box stands only beside or below what names it: FALSE says something. */
+export const isFilled = (cells: readonly Cell[]) => cells.some((cell) => !isBlank(cell));
+
 /** Columns by name; duplicates, errors, and values below an empty header, are faults. */
 function columnsOf(table: string, header: Line, body: readonly Line[], log: FaultLog): Map<string, number> {
   const columns = new Map<string, number>();
   header.cells.forEach((cell, index) => {
     const place = { row: header.row, column: isBlank(cell) ? `column ${index + 1}` : plain(String(cell)) };
     if (isBlank(cell)) {
-      const orphan = body.find(({ cells }) => hasValue([cells[index]]));
+      const orphan = body.find(({ cells }) => isFilled([cells[index]]));
       if (orphan) log.fault(table, place, cell, `a header: row ${orphan.row} of this column holds a value`);
       return;
     }
@@ -39,6 +42,7 @@ function columnsOf(table: string, header: Line, body: readonly Line[], log: Faul
 /**
  * Finds the header of a table in its range: titles may stand above it. It is the first line that holds as many of the
  * labels as `atLeast` says; where there is none, the first line with anything in it.
+ * @param counts whether a row is one of the table's
  * @returns undefined for an empty range
  */
 export function linesOf(
@@ -47,10 +51,11 @@ export function linesOf(
   labels: readonly string[],
   atLeast: number,
   log: FaultLog,
+  counts = hasValue,
 ): Lines | undefined {
   const filled = (grid ?? [])
     .map((cells, index): Line => ({ cells, row: index + 1 }))
-    .filter(({ cells }) => hasValue(cells));
+    .filter(({ cells }) => counts(cells));
   const keys = new Set(labels.map(nameKey));
   const isHeader = ({ cells }: Line) =>
     cells.filter((cell) => typeof cell === 'string' && keys.has(nameKey(cell))).length >= atLeast;

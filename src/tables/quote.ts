@@ -63,8 +63,8 @@ export type QuoteTermsReading =
 /** Reads the terms of a quote and holds them against the catalogue they are for. */
 export function readQuoteTerms(grid: Grid | undefined, catalogue: Catalogue): QuoteTermsReading {
   const log = new FaultLog();
-  log.agreesOnCurrency(catalogue.currency);
   const terms = readAttributes(quoteTable, grid, log);
+  log.settleCurrency(catalogue.currency);
   if (log.faults.length === 0) checkTerms(terms, catalogue, log);
   return log.faults.length > 0 ? { terms: undefined, faults: log.faults } : { terms, faults: [] };
 }

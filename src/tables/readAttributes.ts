@@ -1,7 +1,7 @@
 import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import type { Fields, ValuesOf } from './field.ts';
-import { hasValue, type Line, type Lines, linesOf } from './lines.ts';
+import { isFilled, type Line, type Lines, linesOf } from './lines.ts';
 import { isNoUnit, meantLabel, readCell, readUnit, reportUnknown, whereEmpty } from './readCell.ts';
 import type { Origin, Table } from './table.ts';
 
@@ -51,7 +51,7 @@ function attributeLines(table: Table<Fields>, { columns, body }: Lines, log: Fau
   for (const line of body) {
     const { cells, row } = line;
     const typed = cells[nameAt];
-    const filled = hasValue(cells.filter((_, index) => index !== nameAt && !notesAt.includes(index)));
+    const filled = isFilled(cells.filter((_, index) => index !== nameAt && !notesAt.includes(index)));
     if (isBlank(typed)) {
       if (filled) log.fault(table.name, { row, column: nameColumn }, typed, 'the name of an attribute');
       continue;
@@ -125,7 +125,7 @@ export function readAttributes<F extends Fields>(
   grid: Grid | undefined,
   log: FaultLog,
 ): ValuesOf<F> & Origin {
-  const lines = linesOf(table.name, grid, [nameColumn], 1, log);
+  const lines = linesOf(table.name, grid, [nameColumn], 1, log, isFilled);
   if (lines === undefined) {
     if (table.required) log.absent(table.name, {}, 'this table');
     return readColumn(table, new Map(), new Map(), 0, valueColumn, log);
@@ -148,7 +148,7 @@ export function readAcross<F extends Fields>(
   grid: Grid | undefined,
   log: FaultLog,
 ): (ValuesOf<F> & Origin & { readonly name: string })[] {
-  const lines = linesOf(table.name, grid, [nameColumn], 1, log);
+  const lines = linesOf(table.name, grid, [nameColumn], 1, log, isFilled);
   if (lines === undefined) {
     log.absent(table.name, {}, 'this table');
     return [];

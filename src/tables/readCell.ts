@@ -95,8 +95,6 @@ export function readUnit(
     log.fault(table, place, cell, unit.expected);
     return undefined;
   }
-  if (field.unit.startsWith('currency') && !log.agreesOnCurrency(unit.value.slice(0, 3))) {
-    log.fault(table, place, cell, `${log.currencyCode}, the workbook's currency`);
-  }
+  if (field.unit.startsWith('currency')) log.priced(table, place, cell, unit.value.slice(0, 3));
   return unit.value;
 }

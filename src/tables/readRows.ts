@@ -104,6 +104,7 @@ export function readRows<F extends Fields>(
   const keyLabels = keys.map(([, { label }]) => label).join(', ');
   const cellOf = (line: Line, key: string): Cell => line.cells[indexes.get(key) ?? line.cells.length];
   const seen = new Map<string, number>();
+  const whole = new Map<string, number>();
   return records.map((line) => {
     const names = keys.map(([key]) => cellOf(line, key)).filter((cell) => !isBlank(cell));
     const rowName = names.map((cell) => plain(String(cell))).join(', ');
@@ -112,6 +113,18 @@ export function readRows<F extends Fields>(
     else {
       const place = { row: line.row, column: keyLabels };
       log.fault(table.name, place, rowName, `a name that row ${taken} does not have already`);
+    }
+    const all = line.cells.map((cell) => (isBlank(cell) ? '' : String(cell))).join('\n');
+    const same = whole.get(all) ?? line.row;
+    whole.set(all, same);
+    if (!table.unique && same < line.row) {
+      const place = { row: line.row, column: keyLabels };
+      log.fault(
+        table.name,
+        place,
+        rowName,
+        `a row other than row ${same}; two of a kind want names or notes`,
+      );
     }
     return readRecord(table, line, rowName, indexes, units, log);
   });
