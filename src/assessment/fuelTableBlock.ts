@@ -33,19 +33,19 @@ export function fuelTableBlock(comparison: Comparison, assessments: readonly Ass
   const { display } = context;
   const curves = assessments.flatMap((assessment) =>
     mixtures.map((mixture) => ({
-      ...assessment,
+      assessment,
       mixture,
       blank: repeatsLean(assessment, mixture),
     })),
   );
   const fuel = settings.map((setting) =>
-    curves.map(({ blank, package: engine, engine: consumption, payload, mixture }) =>
+    curves.map(({ blank, assessment: { package: engine, engine: consumption, payload }, mixture }) =>
       blank ? undefined : atSetting(context, engine, consumption, payload, setting, mixture),
     ),
   );
   const bySetting = (title: string, value: (fuel: FuelAtSetting | undefined) => Cell): Cell[][] => [
     [title],
-    ['power, % of MCP', ...curves.map(({ package: { name }, mixture }) => `${name} ${mixture}`)],
+    ['power, % of MCP', ...curves.map(({ assessment, mixture }) => `${assessment.package.name} ${mixture}`)],
     ...settings.map((setting, index): Cell[] => [
       display.cell('percent', setting),
       ...(fuel[index] ?? []).map(value),

@@ -17,12 +17,12 @@ import {
 
 /** Options and tanks ticked or not; the package is assessed anew with each change. */
 function choices({ comparison, assessment, asked, distance, answer }: Refused): string[] {
-  const { context } = comparison;
+  const { context, bareAirframe, flown, baselineMoment } = comparison;
   const { catalogue } = context;
   const { package: engine, configuration } = assessment;
   const goesWith = (changes: Partial<Catalogue>) => {
-    const changed = { ...comparison, context: { ...context, catalogue: { ...catalogue, ...changes } } };
-    const found = assess(changed, engine).mission;
+    const other = { ...context, catalogue: { ...catalogue, ...changes } };
+    const found = assess({ context: other, bareAirframe, flown, baselineMoment }, engine).mission;
     return found !== undefined && goes({ ...found.asked, climb: asked.climb }, distance);
   };
   const tick = <R extends { readonly name: string }>(
