@@ -10,6 +10,7 @@ import { sayProgress } from './progress.ts';
 import { cautionsText, comparisonText, findingsText } from './report/comparisonText.ts';
 import { faultsText } from './report/faultsText.ts';
 import { plainText, terminalColours } from './report/layout.ts';
+import { weighingText } from './report/weighingText.ts';
 import { readTableFolder } from './tableFolder.ts';
 import { type LocalWorkbook, openLocalWorkbook } from './workbook.ts';
 
@@ -115,8 +116,10 @@ export async function compare(folder: string, options: CompareOptions): Promise<
   } else if (options.format === 'csv') {
     console.log(Papa.unparse(comparison as Cell[][]));
   } else {
+    const weighing = weighingText(workbook.block('WEIGHING_CHECK'), emphasis);
     const parts = [
       comparisonText(comparison, emphasis),
+      ...(weighing === '' ? [] : [weighing]),
       findingsText(findings, emphasis),
       cautionsText(comparison, emphasis),
       written,

@@ -4,6 +4,7 @@ import type { NamedPlace } from '../assessment/findingPlace.ts';
 import type { Inputs } from '../tables/inputs.ts';
 import { driftElement } from './driftElement.ts';
 import { byId, html } from './element.ts';
+import { followSheet } from './followSheet.ts';
 import { type PanelFinding, type PanelModel, type PanelOption, panelModel, withInput } from './panelModel.ts';
 import { ask } from './server.ts';
 
@@ -12,6 +13,7 @@ let quotes: readonly PanelQuote[] = [];
 /** Asked of the script one after the other, so that the last click is the last write. */
 let queue: Promise<unknown> = Promise.resolve();
 let waiting = 0;
+let writes = 0;
 
 /** An error may come from another frame, whose Error is not this one's. */
 const messageOf = (error: unknown) => String((error as { message?: unknown } | null)?.message ?? error);
@@ -46,6 +48,7 @@ function write(
   inputs = withInput(inputs, table, row, column, value);
   show();
   waiting++;
+  writes++;
   setBusy(true);
   say('Writing…');
   queue = queue
@@ -75,6 +78,17 @@ async function refresh(): Promise<void> {
   } catch (error) {
     say(messageOf(error), true);
   }
+}
+
+/** Takes in what was edited in the sheet; what is chosen meanwhile in the panel goes before it. */
+async function follow(): Promise<void> {
+  if (waiting > 0) return;
+  const before = writes;
+  try {
+    const state = await ask('panelState');
+    const isNew = JSON.stringify(state) !== JSON.stringify({ inputs, quotes });
+    if (isNew && writes === before) take(state, 'Read again: the workbook was changed.');
+  } catch {} // the next one tries again; "Read the workbook again" says what is wrong
 }
 
 function goTo(place: NamedPlace): void {
@@ -226,3 +240,4 @@ onQuote('changes', async ({ number }) => replace('drift', driftElement(await ask
 onQuote('reissue', ({ number }) => issue(number));
 onQuote('compare', () => ask('compareIssuedQuotes'));
 refresh();
+followSheet(follow);

@@ -38,6 +38,22 @@ describe('npm start', { timeout: 120_000 }, () => {
     expect(readFileSync(join(folder, 'text/minimal.html'), 'utf8')).toContain('<h1>Engine packages for the ');
   });
 
+  test('an aircraft that was weighed: the planted error is named, the engine’s 20 lb', async () => {
+    const { status, output } = await run(
+      'cli',
+      join(root, 'samples/godwit-as-built'),
+      '-o',
+      join(folder, 'built'),
+    );
+    expect(status).toBe(0);
+    const weighing = output.slice(output.indexOf('\nWeighing\n'));
+    for (const line of weighing.split('\n').slice(0, 14)) expect(line.length).toBeLessThanOrEqual(80);
+    const told = weighing.replace(/\s+/g, ' ');
+    expect(told).toMatch(/likeliest: engine, dry, 24[2-5]\.\d lb instead of the 223\.6 lb stated/);
+    expect(told).toContain('payload to be counted on, full tanks: quoted 860');
+    expect(told).toContain('NOT KEPT');
+  });
+
   test('JSON is JSON and nothing else', async () => {
     const { status, output, errors } = await run('cli', minimal, '-f', 'json', '-o', join(folder, 'json'));
     expect({ status, errors }).toEqual({ status: 0, errors: '' });

@@ -384,6 +384,60 @@ describe('the panel', () => {
     expect(page.document.querySelectorAll('img')).toHaveLength(0);
   });
 
+  describe('follows the sheet', () => {
+    const begun = Date.now();
+    const at = (seconds: number) => {
+      page.window.Date.now = () => begun + seconds * 1000;
+    };
+    const turnTo = () => page.document.documentElement.dispatchEvent(new page.window.Event('pointerenter'));
+
+    test('edits are there when a person turns to it, and asked for no oftener than every 5 seconds', async () => {
+      const { length } = page.calls;
+      at(1);
+      turnTo();
+      expect(page.calls).toHaveLength(length);
+      at(60);
+      turnTo();
+      turnTo();
+      expect(page.calls).toHaveLength(length + 1);
+      await page.answer('panelState', state(withCell(smallInputs, 'quote', 'package', 'value', 'Ash')));
+      expect([control('Elm').checked, control('Ash').checked]).toEqual([false, true]);
+      expect(status()).toContain('the workbook was changed');
+      at(63);
+      turnTo();
+      expect(page.calls).toHaveLength(length + 1);
+    });
+
+    test('what was chosen after it was asked stays', async () => {
+      at(60);
+      turnTo();
+      control('autopilot').click();
+      await page.answer('panelState', state(smallInputs));
+      expect(control('autopilot').checked).toBe(true);
+      await page.answer('setOption', state(withCell(smallInputs, 'equipment', 'autopilot', 'fitted', true)));
+      expect(control('autopilot').checked).toBe(true);
+    });
+
+    test('nothing changed: nothing is said, and the focus stays', async () => {
+      control('autopilot').focus();
+      at(60);
+      page.window.dispatchEvent(new page.window.Event('focus'));
+      await page.answer('panelState', state(smallInputs));
+      expect(status()).toBe('');
+      expect(page.document.activeElement?.id).toBe(control('autopilot').id);
+    });
+
+    test('a look that fails says nothing, and the next one is asked', async () => {
+      at(60);
+      turnTo();
+      await page.answer('panelState', 'gone', true);
+      expect(status()).toBe('');
+      at(120);
+      turnTo();
+      await page.answer('panelState', state(smallInputs));
+    });
+  });
+
   test('has all quotes compared in the register', async () => {
     button('Note in the register what has moved, of all').click();
     expect((await page.answer('compareIssuedQuotes')).values).toEqual([]);
