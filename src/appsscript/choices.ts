@@ -1,6 +1,5 @@
 import type { Cell } from '../tables/cell.ts';
 import type { FieldLayout, Layout } from '../workbook/layout.ts';
-import { rectangles } from '../workbook/rectangles.ts';
 import { part, type Range, rangeOf } from './places.ts';
 import type { TableParts } from './tableParts.ts';
 
@@ -8,13 +7,15 @@ type Rule = GoogleAppsScript.Spreadsheet.DataValidation;
 
 const flags = ['TRUE', 'FALSE'];
 
-/** Rules that offer and warn, and let the input stand: the tables say what is wrong with a value, and where. */
-class Rules {
+/** What the cells of the tables offer to choose from. Rules that offer and warn, and let the input stand: the tables say what is wrong with a value, and where. */
+export class Choices {
   readonly #made = new Map<string, Rule>();
-  readonly #names: (table: string) => Range | undefined;
+  readonly #tables: readonly TableParts[];
+  readonly units: Layout['units'];
 
-  constructor(names: (table: string) => Range | undefined) {
-    this.#names = names;
+  constructor(tables: readonly TableParts[], units: Layout['units']) {
+    this.#tables = tables;
+    this.units = units;
   }
 
   #once(key: string, make: () => Rule): Rule {
@@ -32,11 +33,11 @@ class Rules {
     return this.#once('tick', () => SpreadsheetApp.newDataValidation().requireCheckbox().build());
   }
 
-  namesOf(table: string): Rule | undefined {
-    const range = this.#names(table);
-    if (range === undefined) return undefined;
-    const build = () => SpreadsheetApp.newDataValidation().requireValueInRange(range, true);
-    return this.#once(`names ${table}`, () => build().setAllowInvalid(true).build());
+  namesOf(name: string): Rule | undefined {
+    const parts = this.#tables.find(({ table }) => table.table === name);
+    if (parts === undefined) return undefined;
+    const build = () => SpreadsheetApp.newDataValidation().requireValueInRange(nameCells(parts), true);
+    return this.#once(`names ${name}`, () => build().setAllowInvalid(true).build());
   }
 
   /**
@@ -62,41 +63,25 @@ function nameCells({ table, place, header, isValue }: TableParts): Range {
 }
 
 /** The rule of one cell of a table. */
-function ruleAt(
-  parts: TableParts,
-  units: Layout['units'],
-  rules: Rules,
-  row: number,
-  column: number,
-): Rule | undefined {
+function ruleAt(parts: TableParts, choices: Choices, row: number, column: number): Rule | undefined {
   const { table, grid, header, fields, unitColumn, isValue } = parts;
   const isRows = table.shape === 'rows';
   const field = fields[isRows ? column : row];
   if (field === undefined || row <= header) return undefined;
   const isUnit = isRows ? row === header + 1 : column === unitColumn;
   if (isUnit) {
-    const list = field.unit && units[field.unit];
-    return list ? rules.list(list) : undefined;
+    const list = field.unit && choices.units[field.unit];
+    return list ? choices.list(list) : undefined;
   }
-  return isValue[column] ? rules.of(field, grid[row]?.[column] ?? null) : undefined;
+  return isValue[column] ? choices.of(field, grid[row]?.[column] ?? null) : undefined;
 }
 
-/** What every cell of the tables offers to choose from: choices, names, tick boxes, the units of its kind. */
-export function offerChoices(
-  tables: readonly TableParts[],
-  all: readonly TableParts[],
-  units: Layout['units'],
-): void {
-  const rules = new Rules((name) => {
-    const parts = all.find(({ table }) => table.table === name);
-    return parts && nameCells(parts);
-  });
-  for (const parts of tables) {
-    const matrix = parts.grid.map((line, row) =>
-      line.map((_, column) => ruleAt(parts, units, rules, row, column)),
-    );
-    for (const { value, row, rows, column, columns } of rectangles(matrix)) {
-      rangeOf(part(parts.place, row, column, rows, columns)).setDataValidation(value);
-    }
-  }
+/** Gives every cell of a table its rule; cells that offer nothing keep a rule that a person gave them. */
+export function offerChoices(parts: TableParts, choices: Choices): void {
+  const range = rangeOf(parts.place);
+  const present = range.getDataValidations();
+  const rules = parts.grid.map((line, row) =>
+    line.map((_, column) => ruleAt(parts, choices, row, column) ?? present[row]?.[column] ?? null),
+  );
+  range.setDataValidations(rules);
 }

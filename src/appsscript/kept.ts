@@ -1,7 +1,7 @@
 import type { Cell } from '../tables/cell.ts';
 import { own } from '../workbook/own.ts';
 import { empty, typed, write } from './cells.ts';
-import { type Book, gridOf, type Place, rangeOf, type View, viewOf } from './places.ts';
+import { type Book, gridOf, notationOf, type Place, type View, viewOf } from './places.ts';
 
 /** The sheet for what has no place. Nothing is looked for on it. */
 export const keptName = 'Kept';
@@ -31,7 +31,7 @@ export function keep(book: Book, place: Place, why: string): KeptItem {
   const cells = gridOf(place).map((line, r) =>
     line.map((value, c): Cell => view.formulas[row - 1 + r]?.[column - 1 + c] || value),
   );
-  const from = `${view.sheet.getName()}!${rangeOf(place).getA1Notation()}`;
+  const from = `${view.sheet.getName()}!${notationOf(place)}`;
   const lines = squared([[`${from}: ${why}`], ...cells]);
   const kept = keptView(book);
   if (!isWritten(kept.values, lines)) write(kept, kept.values.length + 2, 1, lines);

@@ -77,8 +77,15 @@ export const part = (place: Place, row: number, column: number, rows: number, co
 export const isInside = ({ row, column, rows, columns }: Place, r: number, c: number) =>
   r >= row && r < row + rows && c >= column && c < column + columns;
 
-/** The range of a place; the sheet grows where it is too small. */
-export function rangeOf({ view, row, column, rows, columns }: Place): Range {
+const letters = (column: number): string =>
+  (column > 26 ? letters(Math.floor((column - 1) / 26)) : '') + String.fromCharCode(65 + ((column - 1) % 26));
+
+/** A place in A1 notation, without its sheet. */
+export const notationOf = ({ row, column, rows, columns }: Place) =>
+  `${letters(column)}${row}:${letters(column + columns - 1)}${row + rows - 1}`;
+
+/** Makes a sheet large enough for a place. */
+export function grow({ view, row, column, rows, columns }: Place): void {
   const { sheet } = view;
   const moreRows = row + rows - 1 - view.rows;
   if (moreRows > 0) {
@@ -90,7 +97,12 @@ export function rangeOf({ view, row, column, rows, columns }: Place): Range {
     sheet.insertColumnsAfter(view.columns, moreColumns);
     view.columns += moreColumns;
   }
-  return sheet.getRange(row, column, rows, columns);
+}
+
+/** The range of a place; the sheet grows where it is too small. */
+export function rangeOf(place: Place): Range {
+  grow(place);
+  return place.view.sheet.getRange(place.row, place.column, place.rows, place.columns);
 }
 
 /** What stood in a place when its sheet was read; empty cells beyond what was read. */

@@ -99,9 +99,10 @@ export function placeTables(
   given: Grids,
   kept: KeptItem[],
 ): PlacedTable[] {
-  const announce = ({ range }: TableLayout): void => {
+  const announce = (changed: readonly TableLayout[]): void => {
     const undressed = state.undressed();
-    if (!undressed.includes(range)) state.setUndressed([...undressed, range]);
+    const more = changed.map(({ range }) => range).filter((range) => !undressed.includes(range));
+    if (more.length > 0) state.setUndressed([...undressed, ...more]);
   };
   const tables = layout.sheets.flatMap((sheet) => sheet.tables);
   const located = locate(book, layout, tables, views);
@@ -137,7 +138,6 @@ export function placeTables(
       makeRoomBelow(before, size.rows - before.rows);
       makeRoomRight(before, size.columns - before.columns);
     }
-    announce(table);
     const place = before ? { ...before, ...size } : { view, row: 1, column: freeColumn(view), ...size };
     // Named while still empty: an interrupted run finds the place again.
     book.setNamedRange(table.range, rangeOf(place));
@@ -145,13 +145,14 @@ export function placeTables(
     remember(table, place);
   };
 
+  const isFound = ({ table }: TableLayout) => located.has(table) && given[table] === undefined;
+  announce(tables.filter((table) => !isFound(table)));
   for (const sheet of layout.sheets) {
     for (const table of sheet.tables) {
-      const isFound = located.has(table.table) && given[table.table] === undefined;
-      const named = isFound ? namedPlace(table) : undefined;
+      const named = isFound(table) ? namedPlace(table) : undefined;
       const fields = fieldsOf(table, names);
       if (named) {
-        const place = completeTable(book, table, fields, named, currency, () => announce(table));
+        const place = completeTable(book, table, fields, named, currency, () => announce([table]));
         remember(table, place);
         refreshWords(table, fields, place);
       } else make(table, sheets.get(sheet.name) as View);

@@ -5,6 +5,7 @@ import type { TableParts } from './tableParts.ts';
 const pixels = { plain: 5.8, bold: 7.4, small: 5 };
 const padding = 12;
 const narrowest = 66;
+const step = 12;
 const linesOfHelp = 6; // what the help above a column may take
 const widest = { rows: 270, attributes: 210, across: 132 };
 const roomToType = 120; // in a value or note of an attribute, empty or not
@@ -43,7 +44,8 @@ export function columnWidths({ table, grid, header, labelColumn, unitColumn }: T
     );
     const most = column === 0 ? widest.rows : widest[table.shape];
     const isTyped = table.shape === 'attributes' && column !== labelColumn && column !== unitColumn;
-    return Math.round(Math.min(most, Math.max(isTyped ? roomToType : narrowest, wanted + padding)));
+    const width = Math.min(most, Math.max(isTyped ? roomToType : narrowest, wanted + padding));
+    return step * Math.ceil(width / step); // neighbours of the same width are set together
   });
 }
 

@@ -29,6 +29,7 @@ async function script(body: string): Promise<unknown> {
   host.loadScript({ evaluate, functions: [] });
   const result = host.run('does');
   host.workbook.scope = own;
+  host.workbook.dispatch('EVALUATE_CELLS', {}); // with the pushed script's functions, which this one has not got
   return result;
 }
 

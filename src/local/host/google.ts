@@ -5,6 +5,7 @@ export type GoogleSpreadsheetApp = GoogleAppsScript.Spreadsheet.SpreadsheetApp;
 export type GoogleSpreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 export type GoogleSheet = GoogleAppsScript.Spreadsheet.Sheet;
 export type GoogleRange = GoogleAppsScript.Spreadsheet.Range;
+export type GoogleRangeList = GoogleAppsScript.Spreadsheet.RangeList;
 export type GoogleNamedRange = GoogleAppsScript.Spreadsheet.NamedRange;
 export type GoogleProtection = GoogleAppsScript.Spreadsheet.Protection;
 export type GoogleProtectionType = GoogleAppsScript.Spreadsheet.ProtectionType;

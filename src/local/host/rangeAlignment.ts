@@ -25,6 +25,8 @@ export function rangeAlignment(context: RangeContext): Partial<GoogleRange> {
     setWrap: (isWrapped: boolean) => setStyle(wrapped(isWrapped)),
     setWraps: (areWrapped: boolean[][]) => setStyles(context, areWrapped, wrapped),
     setWrapStrategy: (strategy: GoogleWrapStrategy) => wrap(engineWrapping(strategy)),
+    setWrapStrategies: (strategies: GoogleWrapStrategy[][]) =>
+      setStyles(context, strategies, (strategy) => ({ wrapping: engineWrapping(strategy) })),
   };
 }
 

@@ -24,10 +24,13 @@ export function rangeValidation(context: RangeContext): Partial<GoogleRange> {
 
     setDataValidations(rules: (GoogleDataValidation | null)[][]) {
       requireSize(rules, zone);
+      const places = new Map<ValidationRule | null, Zone[]>();
       for (const { col, row } of positionsOf(zone)) {
-        const rule = rules[row - zone.top]?.[col - zone.left] ?? null;
-        applyRule({ workbook, sheetId, zone: zoneOf({ col, row }) }, rule);
+        const rule = rules[row - zone.top]?.[col - zone.left];
+        const spec = rule ? ruleOf(rule) : null;
+        places.set(spec, [...(places.get(spec) ?? []), zoneOf({ col, row })]);
       }
+      for (const [spec, zones] of places) applyRules({ workbook, sheetId }, zones, spec);
       return context.range();
     },
 
@@ -64,19 +67,26 @@ export function rangeValidation(context: RangeContext): Partial<GoogleRange> {
 }
 
 /** Puts a rule on a range, or takes away what rules it has; the cells of other ranges keep theirs. */
-export function applyRule({ workbook, sheetId, zone }: RangePlace, rule: GoogleDataValidation | null): void {
+export function applyRule(place: RangePlace, rule: GoogleDataValidation | null): void {
+  applyRules(place, [place.zone], rule && ruleOf(rule));
+}
+
+function applyRules(
+  { workbook, sheetId }: Pick<RangePlace, 'workbook' | 'sheetId'>,
+  zones: readonly Zone[],
+  spec: ValidationRule | null,
+): void {
   const add = (id: string, criterion: ReturnType<typeof engineCriterion>, isBlocking: boolean) =>
     workbook.dispatch('ADD_DATA_VALIDATION_RULE', {
       sheetId,
-      ranges: [{ _sheetId: sheetId, _zone: zone }],
+      ranges: zones.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
       rule: { id, criterion, isBlocking },
     });
   const id = `validation-${workbook.nextNumber()}`;
-  if (rule) {
-    const spec = ruleOf(rule);
+  if (spec) {
     add(id, engineCriterion(workbook, sheetId, spec), !spec.allowInvalid);
     workbook.validationRules.set(id, spec);
-  } else if (hasRules(workbook, sheetId, zone)) {
+  } else if (zones.some((zone) => hasRules(workbook, sheetId, zone))) {
     // A new rule takes its cells out of the older ones; removed again, it leaves them without any.
     add(id, { type: 'isEmail', values: [] }, false);
     workbook.dispatch('REMOVE_DATA_VALIDATION_RULE', { sheetId, id });

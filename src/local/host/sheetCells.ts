@@ -3,6 +3,7 @@ import type { Zone } from './engine.ts';
 import type { GoogleRange, GoogleSheet } from './google.ts';
 import { createRange } from './range.ts';
 import { clearRange } from './rangeClearing.ts';
+import { createRangeList } from './rangeList.ts';
 import { writeCell } from './rangeValues.ts';
 import type { SheetContext } from './sheet.ts';
 import type { Workbook } from './workbook.ts';
@@ -27,6 +28,14 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
       const top = first - 1;
       const zone = { left, top, right: left + numColumns - 1, bottom: top + numRows - 1 };
       return createRange(workbook, sheetId, zone);
+    },
+
+    getRangeList(references: string[]) {
+      if (references.length === 0) throw new Error('Sheet.getRangeList: there must be at least one range');
+      return createRangeList(
+        workbook,
+        references.map((reference) => rangeOfReference(workbook, sheetId, reference)),
+      );
     },
 
     getDataRange() {

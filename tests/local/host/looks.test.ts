@@ -47,6 +47,43 @@ describe('looks', () => {
     ).toEqual(['normal', '#ffffff', 10]);
   });
 
+  test('of several ranges are set in one call', () => {
+    const host = hostWith('');
+    const shown = evaluateIn(
+      host,
+      `const list = sheet.getRangeList(['A1:A2', 'C3']).setBackground('#abcdef').setFontWeight('bold')
+          .setFontStyle('italic').setFontSize(8).setFontColor('#123456').setHorizontalAlignment('right')
+          .setVerticalAlignment('top').setWrap(true).setNumberFormat('0.0')
+          .setBorder(true, true, true, true, true, true, '#000000', SpreadsheetApp.BorderStyle.SOLID);
+        return [list.getRanges().map((range) => range.getA1Notation()), ...['A1', 'A2', 'B1', 'C3'].map((cell) =>
+          [sheet.getRange(cell).getBackground(), sheet.getRange(cell).getFontWeight()])];`,
+    );
+    expect(shown).toEqual([
+      ['A1:A2', 'C3'],
+      ['#abcdef', 'bold'],
+      ['#abcdef', 'bold'],
+      ['#ffffff', 'normal'],
+      ['#abcdef', 'bold'],
+    ]);
+    expect(host.workbook.calls.names.filter((name) => name.startsWith('RangeList.set'))).toHaveLength(10);
+  });
+
+  test('there is no list of no ranges', () => {
+    expect(() => run('sheet.getRangeList([])')).toThrow('at least one range');
+  });
+
+  test('wrap cell by cell', () => {
+    const strategies = 'SpreadsheetApp.WrapStrategy';
+    const host = hostWith('');
+    evaluateIn(
+      host,
+      `sheet.getRange('A1:B1').setWrapStrategies([[${strategies}.WRAP, ${strategies}.OVERFLOW]]);`,
+    );
+    const { getters } = host.workbook.model;
+    const wrapping = (col: number) => getters.getCell({ sheetId: '0', col, row: 0 })?.style?.wrapping;
+    expect([wrapping(0), wrapping(1) ?? 'overflow']).toEqual(['wrap', 'overflow']);
+  });
+
   test('of several cells are set by rows', () => {
     expect(
       run(`const range = sheet.getRange('A1:B2').setBackgrounds([['#111111', null], [null, '#222222']])

@@ -63,7 +63,7 @@ const objects = evaluateIn(
    const validation = SpreadsheetApp.newDataValidation().requireDate();
    const format = SpreadsheetApp.newConditionalFormatRule().whenCellEmpty().setRanges([range]);
    const ui = SpreadsheetApp.getUi();
-   return [SpreadsheetApp, book, sheet, range, book.getNamedRanges()[0], sheet.protect(), chart, chart.build(),
+   return [SpreadsheetApp, book, sheet, range, sheet.getRangeList(['A1']), book.getNamedRanges()[0], sheet.protect(), chart, chart.build(),
      chart.getContainer(), chart.build().getOptions(), validation, validation.build(), format, format.build(),
      format.getBooleanCondition(), ui, ui.createMenu(''), ui.prompt(''), Charts, HtmlService,
      HtmlService.createHtmlOutput(''), PropertiesService, PropertiesService.getDocumentProperties(), LockService,
