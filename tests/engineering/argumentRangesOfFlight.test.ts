@@ -147,17 +147,17 @@ testRanges('polarThroughPoints', (aspect) => polarThroughPoints([slow, fast], 14
   aspectRatio: above(0, '', 7.2),
 });
 
-const air = airAt(1000);
-testRanges('shaftPower', (setting) => shaftPower(fourSeater, setting!, air), {
+const air = () => airAt(1000); // within the tests: not all of them fail when it fails
+testRanges('shaftPower', (setting) => shaftPower(fourSeater, setting!, air()), {
   'power setting': aboveUpTo(0, 1, '', 0.7),
 });
-testRanges('climbGradient', (kilograms) => climbGradient(fourSeater, 'continuous', air, kilograms!), {
+testRanges('climbGradient', (kilograms) => climbGradient(fourSeater, 'continuous', air(), kilograms!), {
   mass,
 });
 testRanges('rateOfClimbFromPower', (kilograms) => rateOfClimbFromPower(4e4, kilograms!), { mass });
 testRanges(
   'rateOfClimb',
-  (kilograms, speed) => rateOfClimb(fourSeater, 'continuous', air, kilograms!, speed!),
+  (kilograms, speed) => rateOfClimb(fourSeater, 'continuous', air(), kilograms!, speed!),
   { mass, trueAirspeed: movingAirspeed },
 );
 testRanges('ceiling', (kilograms, rate) => ceiling(fourSeater, 'continuous', kilograms!, rate!), {
@@ -167,16 +167,20 @@ testRanges('ceiling', (kilograms, rate) => ceiling(fourSeater, 'continuous', kil
 testRanges('climbToHeight', (to) => climbToHeight(fourSeater, 500, to!, 1100), {
   toAltitude: atLeast(500, 'm', 1500),
 });
-testRanges('powerRequired', (kilograms, speed) => powerRequired(fourSeater, air, kilograms!, speed!), {
+testRanges('powerRequired', (kilograms, speed) => powerRequired(fourSeater, air(), kilograms!, speed!), {
   mass: atLeast(0, 'kg', 1000),
   trueAirspeed: movingAirspeed,
 });
 
-const cruise = { setting: 0.65, mixture: 'lean', headwind: 0, air } as const;
-testRanges('cruiseOverDistance', (distance) => cruiseOverDistance(fourSeater, cruise, 1100, distance!), {
-  distance: atLeast(0, 'm', 3e5),
-});
-testRanges('cruiseOnFuel', (fuel) => cruiseOnFuel(fourSeater, cruise, 1100, fuel!), {
+const cruise = { setting: 0.65, mixture: 'lean', headwind: 0 } as const;
+testRanges(
+  'cruiseOverDistance',
+  (distance) => cruiseOverDistance(fourSeater, { ...cruise, air: air() }, 1100, distance!),
+  {
+    distance: atLeast(0, 'm', 3e5),
+  },
+);
+testRanges('cruiseOnFuel', (fuel) => cruiseOnFuel(fourSeater, { ...cruise, air: air() }, 1100, fuel!), {
   fuel: atLeast(0, 'kg', 60),
 });
 testRanges('endurance', endurance, {
@@ -248,14 +252,14 @@ testRanges(
 );
 
 const limits = { normalOperating: 70, neverExceed: 85, neverExceedIsTrue: true };
-testRanges('normalOperating', (speed) => speedMargins({ ...limits, normalOperating: speed! }, 60, air), {
+testRanges('normalOperating', (speed) => speedMargins({ ...limits, normalOperating: speed! }, 60, air()), {
   normalOperating: above(0, 'm/s', 70),
 });
-testRanges('neverExceed', (speed) => speedMargins({ ...limits, neverExceed: speed! }, 60, air), {
+testRanges('neverExceed', (speed) => speedMargins({ ...limits, neverExceed: speed! }, 60, air()), {
   neverExceed: above(0, 'm/s', 85),
 });
-const takeoffConditions = {
-  air,
+const takeoffConditions = () => ({
+  air: air(),
   mass: 1100,
   maximumLiftCoefficient: 1.7,
   dragArea: 0.05,
@@ -263,12 +267,12 @@ const takeoffConditions = {
   slope: 0,
   headwind: 0,
   groundRollFactor: 1,
-};
+});
 testRanges(
   'takeoff',
   (slope, headwind, rollingFriction, rollFactor) =>
     takeoff(fourSeater, {
-      ...takeoffConditions,
+      ...takeoffConditions(),
       slope: slope!,
       headwind: headwind!,
       rollingFriction: rollingFriction!,
@@ -281,6 +285,6 @@ testRanges(
     groundRollFactor: above(0, '', 1.1),
   },
 );
-testRanges('groundRollFactor', (roll) => groundRollFactor(fourSeater, takeoffConditions, roll!), {
+testRanges('groundRollFactor', (roll) => groundRollFactor(fourSeater, takeoffConditions(), roll!), {
   measuredRoll: above(0, 'm', 300),
 });

@@ -82,19 +82,22 @@ test('service ceiling rate is 100 ft/min', () => {
 });
 
 describe('best speeds', () => {
-  const air = airAt(0);
-  const rate = bestRateOfClimb(fourSeater, 'continuous', air, fourSeaterMass);
-  const angle = bestAngleOfClimb(fourSeater, 'continuous', air, fourSeaterMass);
+  const best = () => ({
+    rate: bestRateOfClimb(fourSeater, 'continuous', airAt(0), fourSeaterMass),
+    angle: bestAngleOfClimb(fourSeater, 'continuous', airAt(0), fourSeaterMass),
+  });
 
   test('no other speed climbs faster, none steeper', () => {
+    const { rate, angle } = best();
     for (let speed = 29; speed < 70; speed += 0.5) {
-      const here = rateOfClimb(fourSeater, 'continuous', air, fourSeaterMass, speed);
+      const here = rateOfClimb(fourSeater, 'continuous', airAt(0), fourSeaterMass, speed);
       expect(here).toBeLessThanOrEqual(rate.rateOfClimb * 1.0002);
       expect(here / speed).toBeLessThanOrEqual(angle.gradient * 1.0002);
     }
   });
 
   test('the best angle is slower than the best rate', () => {
+    const { rate, angle } = best();
     expect(angle.trueAirspeed).toBeLessThan(rate.trueAirspeed);
     expect(angle.rateOfClimb / angle.trueAirspeed).toBeCloseTo(angle.gradient, 12);
     expect(rate.rateOfClimb / rate.trueAirspeed).toBeCloseTo(rate.gradient, 12);
@@ -102,7 +105,7 @@ describe('best speeds', () => {
 
   test('a best angle below the stall is said to be limited by it', () => {
     const strong: AircraftInFlight = { ...textbookAirplane, maximumLiftCoefficient: 1.3 };
-    const limited = bestAngleOfClimb(strong, 'continuous', air, textbookMass);
+    const limited = bestAngleOfClimb(strong, 'continuous', airAt(0), textbookMass);
     expect(limited.limitedByStall).toBe(true);
   });
 });
@@ -139,6 +142,14 @@ describe('ceiling', () => {
     expect(height(1100)).toBeLessThan(height(1000) - 100);
     expect(height(1100, serviceCeilingRate, 20)).toBeLessThan(height(1100) - 100);
     expect(height(1100)).toBeLessThan(height(1100, 0) - 100);
+  });
+
+  test('at sea level where it climbs just at that rate there', () => {
+    const { rateOfClimb: rate } = bestRateOfClimb(fourSeater, 'continuous', airAt(0), fourSeaterMass);
+    expect(ceiling(fourSeater, 'continuous', fourSeaterMass, rate)).toEqual({
+      pressureAltitude: 0,
+      found: 'yes',
+    });
   });
 
   test('none, and beyond what is looked at', () => {

@@ -12,6 +12,7 @@ import { coolingFlow } from '../../src/engineering/coolingFlow.ts';
 import { coolingResult } from '../../src/engineering/coolingResult.ts';
 import type { CoolingStream } from '../../src/engineering/coolingStream.ts';
 import { headFinLaw } from '../../src/engineering/fins.ts';
+import { crossFlowEffectiveness } from '../../src/engineering/radiator.ts';
 import { climb, conditions, duct } from './coolingSamples.ts';
 
 const coolant = {
@@ -101,6 +102,14 @@ describe('data that cannot be are refused', () => {
     expect(() => radiatorFromKnownPoint(duct, duct.core, coolant, climb, 335)).toThrow(
       /^temperature above the air, for this heat and airflow, must be above \d+(\.\d+)? K, got 35$/,
     );
+  });
+  test('a core of more than 20 NTU, also where both capacity rates are the same and it gains least', () => {
+    const air = 1.2 * airSpecificHeat;
+    const equalRates = { ...coolant, coolantCapacityRate: air };
+    const rated = (ntu: number) =>
+      radiatorFromRatedPoint(equalRates, duct.core, crossFlowEffectiveness(ntu, 1) * air * 70, 70);
+    expect(rated(19.5).conductance / air).toBeCloseTo(19.5, 6);
+    expect(() => rated(20.5)).toThrow(/^temperature above the air, for this heat and airflow, must be above/);
   });
   test('a head as cold as the air', () => {
     expect(() => finsFromKnownPoint(duct, duct.core, headFinLaw, climb, 300)).toThrow(RangeError);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { airSpecificHeat, gasConstantAir, seaLevelDensity } from '../../src/engineering/air.ts';
-import { coolingFlow } from '../../src/engineering/coolingFlow.ts';
+import { coolingFlow, corePressureDrop, wideOpenAirflow } from '../../src/engineering/coolingFlow.ts';
 import type { CoolingCondition, CoolingDuct } from '../../src/engineering/coolingStream.ts';
 import { climb, conditions, duct } from './coolingSamples.ts';
 
@@ -72,6 +72,22 @@ test('the balance holds everywhere, written out afresh', () => {
   );
 });
 
+test('with the exit wide open the core takes the whole pressure', () => {
+  // Four times the 600 Pa of 1 kg/s is 2 kg/s by the square law; twice the 600 Pa at half the density is 1 kg/s
+  expect(wideOpenAirflow(square, 2400, seaLevelDensity)).toBeCloseTo(2, 12);
+  expect(wideOpenAirflow(square, 1200, seaLevelDensity / 2)).toBeCloseTo(1, 12);
+  fc.assert(
+    fc.property(
+      fc.double({ min: 1, max: 5000, noNaN: true }),
+      fc.double({ min: 0.3, max: 1.4, noNaN: true }),
+      (pressure, density) => {
+        const airflow = wideOpenAirflow(duct.core, pressure, density);
+        expect(corePressureDrop(duct.core, airflow, density) / pressure).toBeCloseTo(1, 9);
+      },
+    ),
+  );
+});
+
 test('more exit, more speed, more thrust: more air; more heat: less', () => {
   fc.assert(
     fc.property(conditions, (c) => {
@@ -99,6 +115,7 @@ test('nothing drives it: no flow, and finite numbers', () => {
   for (const trueAirspeed of [0, 5e-324, 1e-3]) {
     const flow = coolingFlow({ ...duct, slipstreamShare: 0 }, duct.core, { ...climb, trueAirspeed });
     expect(flow.airflow).toBe(0);
+    expect(flow.converged).toBe(true);
     expect(Object.values(flow).every((v) => typeof v === 'boolean' || Number.isFinite(v))).toBe(true);
   }
   const blown = coolingFlow({ ...duct, exitPressureCoefficient: 1, slipstreamShare: 0 }, duct.core, climb);

@@ -7,6 +7,7 @@ import {
   standardPressure,
 } from '../../src/engineering/air.ts';
 import { radiatorFromNtu } from '../../src/engineering/coolingCalibration.ts';
+import { streamPressureAvailable, wideOpenAirflow } from '../../src/engineering/coolingFlow.ts';
 import {
   highestOutsideAirTemperature,
   requiredAirflow,
@@ -15,6 +16,7 @@ import {
 } from '../../src/engineering/coolingLimit.ts';
 import { coolingResult } from '../../src/engineering/coolingResult.ts';
 import type { CoolingCondition, CoolingStream } from '../../src/engineering/coolingStream.ts';
+import { exchangerTemperature } from '../../src/engineering/exchangerTemperature.ts';
 import { discArea, propellerThrust } from '../../src/engineering/propeller.ts';
 import { toSi } from '../../src/units.ts';
 import { climb, conditions, finStream, radiatorStream, streams } from './coolingSamples.ts';
@@ -64,6 +66,17 @@ test('on the hottest day found the temperature is the limit', () => {
       if (highest.found === 'yes') expect(margin).toBeCloseTo(0, 2);
       if (highest.found === 'holdsUpToHottest') expect(margin).toBeGreaterThanOrEqual(0);
       if (highest.found === 'exceededAtColdest') expect(margin).toBeLessThan(0);
+    }),
+  );
+});
+
+test('a limit that the wide-open core just holds needs an exit without end, or none will do', () => {
+  fc.assert(
+    fc.property(streams, conditions, (stream, c) => {
+      const density = airDensity(standardPressure(c.pressureAltitude), c.outsideAirTemperature);
+      const widest = wideOpenAirflow(stream.core, streamPressureAvailable(stream, c), density);
+      const exitArea = requiredExitArea({ ...stream, limit: exchangerTemperature(stream, c, widest) }, c);
+      expect(exitArea ?? Number.MAX_VALUE).toBeGreaterThan(100); // m²
     }),
   );
 });

@@ -98,6 +98,13 @@ test('airspeed going to 0 leaves the temperature of the slipstream, without a st
   }
 });
 
+test('mostly slipstream is where its share of the disc loading exceeds the dynamic pressure', () => {
+  // By hand: 0.35 × 1,700 N/2.8 m² = 212.5 Pa; 89,875 Pa and 300 K are 1.0437 kg/m³: q is the same at 20.18 m/s
+  const flagsAt = (trueAirspeed: number) => coolingResult(radiatorStream, { ...climb, trueAirspeed }).flags;
+  expect(flagsAt(20.1)).toEqual(['mostlySlipstream']);
+  expect(flagsAt(20.3)).toEqual([]);
+});
+
 test('standing without slipstream: no temperature, no drag, and says so', () => {
   const result = coolingResult({ ...radiatorStream, slipstreamShare: 0 }, { ...climb, trueAirspeed: 0 });
   expect(result.flags).toEqual(['noAirflow']);

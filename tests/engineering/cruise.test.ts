@@ -22,6 +22,11 @@ test('one state: fuel flow is power times BSFC, ground speed is airspeed less wi
   expect(state.fullThrottle).toBe(false);
 });
 
+test('a headwind as fast as the aircraft leaves it in place: no cruise, and no range without end', () => {
+  const { trueAirspeed } = cruiseState(fourSeater, conditions, fourSeaterMass)!;
+  expect(cruiseState(fourSeater, { ...conditions, headwind: trueAirspeed }, fourSeaterMass)).toBeUndefined();
+});
+
 describe('against Breguet', () => {
   // Little fuel: lift coefficient and efficiency stay what they are at the middle, and Breguet's formula holds
   test('with little fuel it is Breguet with the mean lift–drag ratio and efficiency', () => {

@@ -4,17 +4,17 @@ import { loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { loadingRegion } from '../../src/engineering/loadingRegion.ts';
 import { randomAircraft } from './loadingLp.ts';
 
-const seatAndTank = loadingPolygon({
+const seatAndTank = {
   empty: { weight: 100, moment: 1000 },
   stations: [{ name: 'seat', arm: 20, minimum: 0, maximum: 50 }],
   tanks: [{ name: 'tank', arm: 5, minimum: 0, maximum: 50 }],
   maximumWeight: 150,
-});
+};
 
 describe('by hand', () => {
   test('up the forward boundary, across at the maximum weight, down the aft one, on hyperbolas', () => {
     // forward CG = 5 + 500/W, aft CG = 20 − 1000/W
-    const outline = loadingRegion(seatAndTank, 2);
+    const outline = loadingRegion(loadingPolygon(seatAndTank), 2);
     const expected = [
       [10, 100],
       [5 + 500 / 125, 125],
@@ -44,7 +44,7 @@ describe('by hand', () => {
   });
 
   test('fewer than one step is refused', () => {
-    expect(() => loadingRegion(seatAndTank, 0)).toThrow(/steps must be at least 1, got 0/);
+    expect(() => loadingRegion(loadingPolygon(seatAndTank), 0)).toThrow(/steps must be at least 1, got 0/);
   });
 });
 
