@@ -116,9 +116,12 @@ describe('data that cannot be are refused', () => {
   });
   test('no airflow at the point', () => {
     const still = { ...climb, trueAirspeed: 0, thrust: 0 };
-    expect(() => radiatorFromKnownPoint(duct, duct.core, coolant, still, 380)).toThrow(RangeError);
-    expect(() => finsFromKnownPoint(duct, duct.core, headFinLaw, still, 480)).toThrow(RangeError);
-    expect(() => coreFromKnownPoint(duct, still)).toThrow(RangeError);
+    const none = 'airflow at the known point must be above 0 kg/s, got 0';
+    expect(() => radiatorFromKnownPoint(duct, duct.core, coolant, still, 380)).toThrow(none);
+    expect(() => finsFromKnownPoint(duct, duct.core, headFinLaw, still, 480)).toThrow(none);
+    expect(() => coreFromKnownPoint(duct, still)).toThrow(
+      'pressure available at the known point must be above 0 Pa, got 0',
+    );
   });
   test('a core that takes all, or nothing', () => {
     expect(() => coreFromKnownPoint(duct, climb, 1)).toThrow(RangeError);

@@ -79,6 +79,7 @@ describe.each([
       'points must differ in x, got 1 twice',
     );
     expect(() => curveThrough(points([1, Number.NaN]))).toThrow('y must be a finite number, got NaN');
+    expect(() => curveThrough(points([1, 2], [Number.NaN, 3]))).toThrow('x must be a finite number, got NaN');
     expect(() => curveThrough(points([1, 2]))(Number.NaN)).toThrow(RangeError);
   });
 });
