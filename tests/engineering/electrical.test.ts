@@ -50,6 +50,18 @@ describe('time on battery', () => {
     expect(batteryTime(justInTime).time).toBeCloseTo((22.4 * ampereHour) / 25, 3);
   });
 
+  test('a battery that is empty just when the load would be shed is not shed in time', () => {
+    // 1 A·h at 10 A lasts 6 min
+    const empty = {
+      ...battery,
+      capacity: ampereHour,
+      derating: 1,
+      loadBeforeShedding: 10,
+      timeToNotice: 360,
+    };
+    expect(batteryTime(empty)).toEqual({ time: 360, shedInTime: false });
+  });
+
   test('more load or an older battery never lasts longer', () => {
     fc.assert(
       fc.property(

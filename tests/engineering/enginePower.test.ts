@@ -16,7 +16,7 @@ const aspirated: EnginePowerLaw = {
   controlled: false,
 };
 const turbo: EnginePowerLaw = {
-  altitudeLaw: turbocharged(16_000 * foot),
+  altitudeLaw: (altitude) => turbocharged(16_000 * foot)(altitude),
   temperatureExponent: 0.5,
   controlled: true,
 };
@@ -77,6 +77,8 @@ describe('turbocharged', () => {
     expect(powerAvailable(turbo, 127_000, 16_000 * foot).power).toBe(127_000);
     // By hand: σ(20,000 ft)/σ(16,000 ft) = 0.53281/0.60896 = 0.87495 (ratios of the standard), GF = 0.85839
     expect(powerAvailable(turbo, 1, 20_000 * foot).power).toBeCloseTo(0.85839, 4);
+    // A formula for all heights, unlike a maker's table
+    expect(powerAvailable(turbo, 1, 20_000 * foot).extrapolated).toBe(false);
   });
 
   test('takeoff power and maximum continuous power obey the same law', () => {
@@ -106,14 +108,15 @@ describe('turbocharged', () => {
 
 describe("the maker's table", () => {
   const law: EnginePowerLaw = {
-    altitudeLaw: makersTable(
-      [
-        { x: 6000, y: 60_000 },
-        { x: 0, y: 100_000 },
-        { x: 3000, y: 90_000 },
-      ],
-      100_000,
-    ),
+    altitudeLaw: (altitude) =>
+      makersTable(
+        [
+          { x: 6000, y: 60_000 },
+          { x: 0, y: 100_000 },
+          { x: 3000, y: 90_000 },
+        ],
+        100_000,
+      )(altitude),
     temperatureExponent: 0.5,
     controlled: false,
   };

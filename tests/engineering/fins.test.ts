@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   barrelFinLaw,
+  effectiveGasTemperature,
   type FinLaw,
   finCoefficient,
   finTemperature,
@@ -80,5 +81,7 @@ test('hotter with power, cooler with pressure, always between air and gas; K rep
 test('refused: a head as cold as the air or as hot as the gas, no pressure', () => {
   expect(() => finCoefficient(headFinLaw, 300, 1e5, 1000, 300)).toThrow(RangeError);
   expect(() => finCoefficient(headFinLaw, 900, 1e5, 1000, 300)).toThrow(RangeError);
+  const gas = effectiveGasTemperature(headFinLaw, 300);
+  expect(() => finCoefficient(headFinLaw, gas, 1e5, 1000, 300)).toThrow(/must be below that of the gas/);
   expect(() => finTemperature(headFinLaw, 1, 1e5, 0, 300)).toThrow(RangeError);
 });

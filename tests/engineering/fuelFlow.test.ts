@@ -17,7 +17,7 @@ const curve = (...points: [number, number][]) =>
   bsfcCurve(points.map(([powerFraction, pounds]) => ({ powerFraction, bsfc: pounds * bsfcUnit })));
 
 describe('BSFC through three points or more', () => {
-  const lean = curve([0.55, 0.46], [0.75, 0.43], [1, 0.5]);
+  const lean = (setting: number) => curve([0.55, 0.46], [0.75, 0.43], [1, 0.5])(setting);
 
   test('passes through its points', () => {
     expect(lean(0.75).bsfc / bsfcUnit).toBeCloseTo(0.43, 12);
@@ -48,7 +48,7 @@ describe('BSFC through three points or more', () => {
 });
 
 describe('BSFC through two points', () => {
-  const line = curve([1, 0.45], [0.5, 0.5]);
+  const line = (setting: number) => curve([1, 0.45], [0.5, 0.5])(setting);
 
   // Willans by hand: flows 0.45 and 0.25 of MCP, so 0.05 + 0.4 f; at 0.75 that is 0.35, BSFC 0.466667
   test('is the Willans line', () => {
