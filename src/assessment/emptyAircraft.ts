@@ -130,5 +130,9 @@ export function emptyAircraft(
     ...equipmentChanges(context, bare, configuration),
   ]);
   const mass = expectedMass(items, allowances);
+  if (Math.min(mass.nominal.weight, mass.expected.weight) <= 0)
+    throw new RangeError(
+      `the empty weight of the airframe must be more than what leaves with the package it was weighed with, got none left for ${engine.name}: see the weights of the airframe, components and equipment tables`,
+    );
   return { items, mass, cg: centreOfGravity(mass.nominal), expectedCg: expectedCg(items, allowances) };
 }

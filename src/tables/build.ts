@@ -28,13 +28,16 @@ export type BuildReading =
   | { readonly build: Build; readonly faults: readonly [] }
   | { readonly build: undefined; readonly faults: readonly Fault[] };
 
+const namesOf = (...names: readonly (string | undefined)[]) =>
+  names.filter((name) => name !== undefined).join(', ');
+
 /** Rows of one weighing agree on its date and attitude, and stand on more than one point. */
 function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void {
   const first = new Map<string, WeighingRow>();
   const points = new Map<string, number>();
   for (const row of weighings) {
     const key = nameKey(row.weighing ?? '');
-    const place = { row: row.row, rowName: `${row.weighing}, ${row.point}` };
+    const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
     const other = first.get(key) ?? row;
     first.set(key, other);
     points.set(key, (points.get(key) ?? 0) + 1);
@@ -44,7 +47,7 @@ function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void 
   }
   for (const [key, row] of first) {
     if ((points.get(key) ?? 0) < 2) {
-      const place = { row: row.row, rowName: `${row.weighing}, ${row.point}` };
+      const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
       conflict(log, 'weighings', place, 'point', 'a weighing of at least two points');
     }
   }
@@ -53,11 +56,37 @@ function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void 
 function checkItems(items: readonly WeighingItem[], weighings: readonly WeighingRow[], log: FaultLog): void {
   const known = new Set(weighings.map(({ weighing }) => nameKey(weighing ?? '')));
   for (const { row, weighing, item, weight, volume } of items) {
-    const place = { row, rowName: `${weighing}, ${item}` };
+    const place = { row, rowName: namesOf(weighing, item) };
     if (!known.has(nameKey(weighing ?? '')))
       conflict(log, 'weighing items', place, 'weighing', 'the name of a weighing');
     if ((weight === undefined) === (volume === undefined) && !log.isFaulty('weighing items', row, 'volume'))
       conflict(log, 'weighing items', place, 'weight', 'either weight or volume');
+  }
+}
+
+/** What is no part of the aircraft weighs less than all that stood on the scales. */
+function checkNet(
+  { weighings, weighingItems }: Pick<Build, 'weighings' | 'weighingItems'>,
+  { packages }: Catalogue,
+  log: FaultLog,
+): void {
+  const densest = Math.max(...packages.map(({ fuelDensity }) => fuelDensity));
+  const net = new Map<string, number>();
+  const first = new Map<string, WeighingRow>();
+  const add = (key: string, weight: number) => net.set(key, (net.get(key) ?? 0) + weight);
+  for (const row of weighings) {
+    const key = nameKey(row.weighing ?? '');
+    first.set(key, first.get(key) ?? row);
+    add(key, row.reading - row.tare);
+  }
+  for (const { weighing, state, weight, volume = 0, density = densest } of weighingItems) {
+    const mass = weight ?? volume * density;
+    add(nameKey(weighing ?? ''), state === 'aboard, not part' ? -mass : mass);
+  }
+  for (const [key, row] of first) {
+    const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
+    if ((net.get(key) ?? 0) <= 0)
+      conflict(log, 'weighings', place, 'reading', 'more than tares and weighing items, all points together');
   }
 }
 
@@ -91,6 +120,7 @@ export function readBuild(grids: BuildGrids, catalogue: Catalogue): BuildReading
   };
   checkWeighings(build.weighings, log);
   checkItems(build.weighingItems, build.weighings, log);
+  checkNet(build, catalogue, log);
   checkResults(build.testResults, catalogue, log);
   return log.faults.length > 0 ? { build: undefined, faults: log.faults } : { build, faults: [] };
 }

@@ -10,7 +10,7 @@ const isCell = (cell: unknown): cell is Cell =>
   cell === null || typeof cell === 'string' || typeof cell === 'boolean' || Number.isFinite(cell);
 
 /** What is wrong with a result; empty where nothing is. */
-export function faultOfValue(value: unknown): string {
+export function faultOfValue(value: unknown, typed: readonly unknown[]): string {
   if (!Array.isArray(value))
     return typeof value === 'number' && Number.isFinite(value) ? '' : `gave ${String(value)}`;
   if (value.length === 0) return 'gave an empty array';
@@ -19,6 +19,8 @@ export function faultOfValue(value: unknown): string {
       return 'gave no rectangle';
     const wrong = row.find((cell) => !isCell(cell));
     if (row.some((cell) => !isCell(cell))) return `gave a cell of ${String(wrong)}`;
+    const odd = row.find((cell) => typeof cell === 'string' && isAlien(cell, typed));
+    if (odd !== undefined) return `gave "${String(odd)}"`;
   }
   return '';
 }
@@ -28,6 +30,12 @@ const holds = (typed: unknown, text: string): boolean =>
   Array.isArray(typed)
     ? typed.some((inner) => holds(inner, text))
     : typeof typed === 'string' && typed.toLowerCase().includes(text);
+
+/** True for words of the insides that nobody typed. */
+function isAlien(text: string, typed: readonly unknown[]): boolean {
+  const [alien] = foreign.exec(text) ?? [];
+  return alien !== undefined && !holds(typed, alien.toLowerCase());
+}
 
 /** A message without what it quotes of the input. */
 export const withoutQuotes = (message: string) => message.replace(/got (".*?"|[^ ]+)(?= \(row|$)/gs, 'got …');
@@ -43,8 +51,7 @@ export function faultOfMessage(
   if (kind !== 'RangeError') return `threw ${kind}: ${message}`;
   if (!message.startsWith(`${name}: `)) return `does not name itself: ${message}`;
   const text = withoutQuotes(message.slice(name.length + 2));
-  const [alien] = foreign.exec(text) ?? [];
-  if (alien !== undefined && !holds(typed, alien.toLowerCase())) return `speaks of its insides: ${message}`;
+  if (isAlien(text, typed)) return `speaks of its insides: ${message}`;
   if (!named.some((word) => text.startsWith(word))) return `names no argument: ${message}`;
   return '';
 }
@@ -56,5 +63,5 @@ export const faultOf = (
   typed: readonly unknown[],
 ): string =>
   'value' in answer
-    ? faultOfValue(answer.value)
+    ? faultOfValue(answer.value, typed)
     : faultOfMessage(name, answer.message, answer.kind, named, typed);
