@@ -8,7 +8,6 @@ import {
   type PowerSetting,
   shaftPower,
 } from './aircraftInFlight.ts';
-import { requireAbove } from './check.ts';
 import { drag, minimumDragSpeed } from './dragPolar.ts';
 import { inducedVelocity } from './propeller.ts';
 import { findRoot, maximise } from './solve.ts';
@@ -91,7 +90,6 @@ export function powerRequired(
   mass: number,
   trueAirspeed: number,
 ): number {
-  requireAbove('trueAirspeed', trueAirspeed, 0, 'm/s');
   const thrust = drag(aircraft.dragPolar, aircraft.wingArea, mass, trueAirspeed, air.density);
   const speedAtDisc =
     trueAirspeed + inducedVelocity(thrust, trueAirspeed, aircraft.propellerDiameter, air.density);

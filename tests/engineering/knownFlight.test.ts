@@ -108,6 +108,16 @@ test('points that do not belong together are refused', () => {
   expect(() => polarThroughPoints([fast, slowWithLittleDrag], wingArea, 7)).toThrow(
     /^induced drag factor from the points must be above 0/,
   );
+  // C_D 0.1 at C_L 1 and 0.02 at 0.5: K = 0.08/0.75, which leaves 0.02 − 0.25 K = −0.0067
+  const pointAt = (lift: number, dragCoefficient: number) => ({
+    drag: (9806.65 * dragCoefficient) / lift,
+    mass: 1000,
+    trueAirspeed: Math.sqrt((2 * 9806.65) / (1.2 * wingArea * lift)),
+    density: 1.2,
+  });
+  expect(() => polarThroughPoints([pointAt(1, 0.1), pointAt(0.5, 0.02)], wingArea, 7)).toThrow(
+    /^zero-lift drag coefficient from the points must be above 0, got -0.0066/,
+  );
   expect(() => dragOfKnownFlight({ ...level, trueAirspeed: 0 }, 0.8)).toThrow(
     'trueAirspeed must be above 0 m/s',
   );
