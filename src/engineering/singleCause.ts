@@ -28,7 +28,7 @@ export function weighingScatter(points: readonly WeighingPoint[]): WeighingScatt
     both += accuracy ** 2 * arm;
     moment += (accuracy * arm) ** 2 + ((reading - tare) * armAccuracy) ** 2;
   }
-  requireAbove('scatter of the weighing (scale accuracy, arm accuracy)', weight * moment - both ** 2, 0, '');
+  requireAbove('scatter of the weighing', weight * moment - both ** 2, 0, '');
   return { weight, both, moment };
 }
 
