@@ -112,7 +112,7 @@ export function densityRatio(
  * Density altitude: where standard air has the density of this air.
  * @param pressureAltitude −5,000 to 20,000 [m]
  * @param temperature of the air [K]
- * @param dewPoint between 200 K and the temperature; air is dry when not given [K]
+ * @param dewPoint between 200 K and the temperature, at most 323.15 K; air is dry when not given [K]
  * @returns geopotential altitude [m]
  * @throws RangeError when an argument is outside its range, or the result outside −5,000 to 20,000 m
  * @source density of the US Standard Atmosphere 1976 solved for h; moist air by virtual temperature

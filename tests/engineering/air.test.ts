@@ -165,6 +165,9 @@ describe('density altitude', () => {
 
   test('a dew point above the temperature, and boiling, are refused', () => {
     expect(() => densityAltitude(0, 290, 291)).toThrow('dewPoint must be between 200 and 290 K, got 291');
+    // The vapour formula is fitted to 50 °C
+    expect(densityAltitude(0, 325, 323.15)).toBeGreaterThan(densityAltitude(0, 325));
+    expect(() => densityAltitude(0, 325, 323.16)).toThrow('dewPoint must be between 200 and 323.15 K');
     expect(() => densityAltitude(20_000, 320, 315)).toThrow(/boiling point/);
     expect(() => densityAltitude(20_000, 280)).toThrow(/density altitude must be between/);
   });

@@ -85,6 +85,7 @@ describe('root', () => {
       'the function must give a number at 0, got NaN',
     );
     expect(() => findRoot((x) => x, 1, 1, 0.1)).toThrow('high must be above 1, got 1');
+    expect(() => findRoot((x) => x, Number.NaN, 1, 0.1)).toThrow('low must be a finite number, got NaN');
     expect(() => findRoot((x) => x, 0, 1, 0)).toThrow('tolerance must be above 0, got 0');
   });
 });
@@ -120,7 +121,9 @@ describe('golden-section maximum', () => {
     );
   });
 
-  test('NaN is refused', () => {
-    expect(() => maximise(() => Number.NaN, 0, 1, 0.1)).toThrow(RangeError);
+  test('NaN, an empty interval and no tolerance are refused', () => {
+    expect(() => maximise(() => Number.NaN, 0, 1, 0.1)).toThrow('the function must give a number at');
+    expect(() => maximise((x) => x, 1, 1, 0.1)).toThrow('high must be above 1, got 1');
+    expect(() => maximise((x) => x, 0, 1, 0)).toThrow('tolerance must be above 0, got 0');
   });
 });
