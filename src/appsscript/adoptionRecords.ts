@@ -52,7 +52,7 @@ export function readAdoptions(book: Book): AdoptionRecord[] {
     const text = cells.slice(firstPart - 1).join('');
     if (digestOf(text) !== digest)
       throw new Error(
-        `Row ${index + 1} of the sheet "${sheetName}" was changed: what it keeps can't be put back by itself.`,
+        `Row ${index + 1} of the sheet "${sheetName}" was changed: what it keeps can't be put back by itself any more. Note what you need of it and delete that row.`,
       );
     return [
       {

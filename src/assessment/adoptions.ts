@@ -2,6 +2,7 @@ import { airframeTable } from '../tables/airframe.ts';
 import { asQuotedTable } from '../tables/asQuoted.ts';
 import { type Build, type BuildGrids, readBuild } from '../tables/build.ts';
 import { type Catalogue, readCatalogue, type TableGrids } from '../tables/catalogue.ts';
+import { nameKey } from '../tables/cell.ts';
 import { coolingTable } from '../tables/cooling.ts';
 import { type Fault, faultText } from '../tables/faults.ts';
 import type { Fields } from '../tables/field.ts';
@@ -177,10 +178,11 @@ function promised({ sections }: Quote, line: string, column: string): number | u
 
 /**
  * What an issued quote promised, from its own figures, to hold the weighing against.
- * @throws Error where the quote has no such figures
+ * @throws Error with the faults of the tables, or where the quote has no such figures
  */
 export function quoteAdoption(grids: AllGrids, issued: IssuedQuote): Adoption {
   const { quote } = issued;
+  const built = builtPackage(readAll(grids).catalogue).name;
   const [expected, countedOn] = ['Expected', 'To be counted on'];
   const values = {
     quote: keyText(issued),
@@ -195,6 +197,9 @@ export function quoteAdoption(grids: AllGrids, issued: IssuedQuote): Adoption {
     what: `What quote ${keyText(issued)} promised`,
     words: [
       `${quote.airframe} with ${quote.packageName}, issued ${issued.date}, for ${quote.customer[0] ?? 'no customer'}.`,
+      ...(nameKey(quote.packageName) === nameKey(built)
+        ? []
+        : [`${gravityLabels.check}: ${built} is built, ${quote.packageName} was quoted`]),
     ],
     edits: attributeEdits(
       asQuotedTable,

@@ -46,7 +46,7 @@ const fields = {
   }),
   emptyArmKnownTo: quantity('length', 'empty CG known to', {
     atLeast: 0,
-    help: 'how far it may be off either way, from scales and measured arms; empty: as its basis says',
+    help: 'how far it may be off either way, from scales and measured arms; read where the weight’s is given',
   }),
   maximumTakeoffWeight: quantity('mass', 'maximum takeoff weight', {
     required: true,

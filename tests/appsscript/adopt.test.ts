@@ -150,6 +150,16 @@ describe('a weighing', () => {
     expect(inputs()).toEqual(before);
   });
 
+  test('a record that somebody changed is not put back from', () => {
+    act('adoptWeighing', 'OK');
+    const before = inputs();
+    const record = String(workbook.values('Former values')[1]?.[5]);
+    workbook.setCell('Former values', 'F2', `'${record.replace('934', '1')}`);
+    act('putBackAdopted', 'OK');
+    expect(lastAsked()).toContain('Row 2 of the sheet "Former values" was changed');
+    expect(inputs()).toEqual(before);
+  });
+
   test('without a weighing, and with faults, it says so', async () => {
     const { host: bare } = await openLocalWorkbook(
       readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url))).grids,
@@ -224,6 +234,29 @@ describe('measured results', () => {
     expect(workbook.block('PACKAGE_COMPARISON')).toEqual(block);
     act('putBackAdopted', 'OK');
     expect(states()).toEqual(['put back']);
+  });
+});
+
+describe('the cards', () => {
+  test('are shown in a dialog to print, with the loadings of the weighed aircraft once it is taken in', () => {
+    host.run('printTestCards');
+    const page = () => host.workbook.ui.dialogs.at(-1)?.page.content ?? '';
+    expect(host.workbook.ui.dialogs.at(-1)?.title).toBe('Flight-test cards');
+    const printed = () => JSON.parse(/id="printed-data">(.*?)<\/script>/s.exec(page())?.[1] ?? '');
+    const cards = printed().groups.flatMap((group: { cards: unknown[] }) => group.cards);
+    expect(cards).toHaveLength(14);
+    expect(printed().words.join(' ')).toContain('PREDICTED');
+    act('adoptWeighing', 'OK');
+    host.run('printTestCards');
+    expect(printed().words.join(' ')).toContain('1,431.6 lb at 98.6 in, as weighed');
+  });
+
+  test('with faults in the tables it says so', () => {
+    const row = workbook.values('Airframe').findIndex(([cell]) => cell === 'wing area') + 1;
+    workbook.setCell('Airframe', `B${row}`, "'much");
+    host.run('printTestCards');
+    expect(host.workbook.ui.dialogs).toHaveLength(0);
+    expect(lastAsked()).toContain('got "much"');
   });
 });
 

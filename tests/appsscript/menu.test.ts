@@ -10,7 +10,14 @@ describe.each(['onOpen', 'onInstall'])('%s', (trigger) => {
   test('draws the menu and asks for nothing that wants authorisation', async () => {
     const host = await localHost();
     host.run(trigger, { authMode: 'NONE' });
-    expect(captions(host.workbook.ui.menus[0] as MenuRecord)).toContain('Lay out or upgrade');
+    const offered = captions(host.workbook.ui.menus[0] as MenuRecord);
+    for (const caption of [
+      'Lay out or upgrade',
+      'Compare issued quotes',
+      'Take weighing in …',
+      'Print flight-test cards',
+    ])
+      expect(offered).toContain(caption);
     const services = new Set(host.workbook.calls.names.map((name) => name.split('.')[0]));
     expect([...services].sort()).toEqual(['Menu', 'SpreadsheetApp', 'Ui']);
   });

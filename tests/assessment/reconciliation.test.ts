@@ -9,7 +9,7 @@ import { type Build, readBuild } from '../../src/tables/build.ts';
 import type { Catalogue } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { asBuilt, asBuiltBuildGrids, asBuiltGrids } from './asBuilt.ts';
-import { catalogueOf, withCells } from './flightFixture.ts';
+import { catalogueOf, sample, withAttribute, withCells } from './flightFixture.ts';
 
 const pound = 0.45359237;
 const inch = 0.0254;
@@ -142,6 +142,21 @@ describe('adopting a weighing', () => {
     expect(after.empty.mass.expected.weight).toBeCloseTo(after.empty.mass.nominal.weight, 9);
     expect(adopted).toMatchObject({ weighedWith: 'Rowan', weighedFluids: true, emptyBasis: 'weighed' });
     expect(difference.weight).not.toBe(0);
+  });
+
+  test('with another package the scales’ half-width adds to that of what is taken off and put on', () => {
+    const of = (knownTo: Cell) => {
+      const grids = withAttribute(sample('godwit'), 'airframe', 'empty weight known to', knownTo, 'lb');
+      const { assessments } = compare(catalogueOf(grids));
+      return Object.fromEntries(
+        assessments.map((each) => [each.package.name, each.empty.mass.weightHalfWidth / pound]),
+      );
+    };
+    const [before, after] = [of(''), of(2)];
+    expect(after.Rowan).toBeCloseTo(2, 9);
+    const ofBasis = 0.005 * 1379; // the sample's empty weight is weighed, ±0.5 %; weighed errors are independent
+    for (const name of ['Larch', 'Hazel', 'Alder'])
+      expect(after[name]).toBeCloseTo(Math.sqrt((before[name] as number) ** 2 - ofBasis ** 2 + 4), 1);
   });
 
   test('a tank that the kit does not have is not counted twice', () => {
