@@ -45,29 +45,54 @@ export function resultLooks(view: View, widths: readonly number[], placed: reado
   );
 }
 
-const headHeight = 36; // pixels: two lines
+const isEmpty = (cell: Cell | undefined) => cell === null || cell === undefined || cell === '';
 
-/** What a block's cells look like, every kind of look in one call. */
+/** How many empty cells a text can run on into, on the side where it does; all beyond the block are free. */
+function runOn(line: readonly Cell[], column: number, isRight: boolean): readonly number[] | 'enough' {
+  const step = isRight ? -1 : 1;
+  const free: number[] = [];
+  for (let c = column + step; c >= 0 && c < line.length; c += step) {
+    if (!isEmpty(line[c])) return free;
+    free.push(c);
+  }
+  return isRight ? free : 'enough';
+}
+
+/** The lines that every cell of a block takes: more than one where its neighbours would cut it off, and in columns of sentences. */
+function linesOf(
+  { result }: PlacedResult,
+  block: Block,
+  { right, heads, bold }: BlockLooks,
+  widthAt: (column: number) => number,
+): number[][] {
+  return block.map((line, r) =>
+    line.map((cell, c) => {
+      if (typeof cell !== 'string') return 1;
+      const weight = bold[r]?.[c] ? 'bold' : 'plain';
+      const isKept = (heads.includes(r) && c > 0) || (r > 0 && result.sentences?.includes(c));
+      const beside = isKept ? [] : runOn(line, c, right[r]?.[c] === true);
+      if (beside === 'enough') return 1;
+      const room = beside.reduce((sum, each) => sum + widthAt(each), widthAt(c));
+      return textLines(cell, room, weight) > 1 ? textLines(cell, widthAt(c), weight) : 1;
+    }),
+  );
+}
+
+/** What a block's cells look like, every kind of look in one call, and the heights of its rows. */
 function contentLook(
   placed: PlacedResult,
   block: Block,
-  { formats, bold, right, heads }: BlockLooks,
-  widths: readonly number[],
-  firstColumn: number,
+  looks: BlockLooks,
+  widthAt: (c: number) => number,
 ): void {
-  const { result, column } = placed;
+  const { result, view, row } = placed;
+  const { formats, bold, right, heads } = looks;
   const columns = Math.min(result.columns, formats[0]?.length ?? 0);
-  const widthAt = (c: number) => widths[Math.min(c + column - firstColumn, widths.length - 1)] ?? 90;
   const shown = <T, U>(rows: readonly (readonly T[])[], value: (cell: T) => U): U[][] =>
     rows.map((line) => line.slice(0, columns).map(value));
   const { WRAP, OVERFLOW } = SpreadsheetApp.WrapStrategy;
-  // A first head that fits stays on its line, and so does what else its cell may say.
-  const isWrapped = block.map((line, r) =>
-    line.map((cell, c) => {
-      if (!heads.includes(r)) return r > 0 && result.sentences?.includes(c) === true;
-      return c > 0 || textLines(String(cell ?? ''), widthAt(c), 'bold') > 1;
-    }),
-  );
+  const lines = linesOf(placed, block, looks, widthAt);
+  const isWrapped = lines.map((line, r) => line.map((count, c) => count > 1 || (heads.includes(r) && c > 0)));
   rangeOf(part(roomOf(placed), 0, 0, formats.length, columns))
     .setNumberFormats(shown(formats, (format) => format))
     .setFontWeights(shown(bold, (flag) => (flag ? 'bold' : 'normal')))
@@ -75,23 +100,12 @@ function contentLook(
     .setWrapStrategies(shown(isWrapped, (flag) => (flag ? WRAP : OVERFLOW)));
   const fills = Array.from({ length: result.columns }, (_, c) => (c < columns ? colours.headerFill : null));
   rangeOf(part(roomOf(placed), 0, 0, 1, result.columns)).setBackgrounds([fills]);
-}
-
-/** Heights of a block's rows that take more than a line. */
-function contentHeights(
-  { result, column }: PlacedResult,
-  block: Block,
-  { heads }: BlockLooks,
-  widths: readonly number[],
-  firstColumn: number,
-): (number | undefined)[] {
-  const widthAt = (c: number) => widths[Math.min(c + column - firstColumn, widths.length - 1)] ?? 90;
-  return block.map((line, r) => {
-    const linesAt = (c: number, size: 'bold' | 'plain') => textLines(String(line[c] ?? ''), widthAt(c), size);
-    if (heads.includes(r)) return line.some((_, c) => linesAt(c, 'bold') > 1) ? headHeight : undefined;
-    const lines = Math.max(1, ...(result.sentences ?? []).map((c) => linesAt(c, 'plain')));
-    return lines > 1 ? 5 + 17 * lines : undefined;
-  });
+  const most = lines.map((line) => Math.max(1, ...line));
+  setHeights(
+    view,
+    row,
+    most.map((count) => (count > 1 ? 5 + 17 * count : undefined)),
+  );
 }
 
 /** Looks that follow the blocks as they are computed now: number formats and headings, a colour for each package. */
@@ -108,9 +122,8 @@ export function contentLooks(
   for (const each of placed) {
     const block = blockOf(each).slice(0, each.result.rows);
     if (block.length === 0) continue;
-    const looks = blockLooks(block, names);
-    contentLook(each, block, looks, widths, first);
-    setHeights(view, each.row, contentHeights(each, block, looks, widths, first));
+    const widthAt = (c: number) => widths[Math.min(c + each.column - first, widths.length - 1)] ?? 90;
+    contentLook(each, block, blockLooks(block, names), widthAt);
   }
   const heads = placed.flatMap((each) => {
     const { packagesFrom, rows, columns } = each.result;

@@ -2,9 +2,9 @@ import { type Cell, isBlank } from '../tables/cell.ts';
 import type { TableParts } from './tableParts.ts';
 
 /** Arial's mean width at 10 points, at 10 bold, at 8; in pixels, a little more than measured. */
-const pixels = { plain: 5.8, bold: 7.4, small: 5 };
+const pixels = { plain: 6.2, bold: 7.4, small: 5 };
 const padding = 12;
-const narrowest = 66;
+const narrowest = 84; // the longest word of a help at 8 points
 const step = 12;
 const linesOfHelp = 6; // what the help above a column may take
 const widest = { rows: 270, attributes: 210, across: 132 };

@@ -4,7 +4,10 @@ import type { Cell } from '../tables/cell.ts';
 export interface BlockLooks {
   readonly formats: string[][];
   readonly bold: boolean[][];
-  /** Right-aligned: numbers are anyway, so heads, units and words in columns of numbers. */
+  /**
+   * Right-aligned: numbers are anyway, so heads, units and words in columns of numbers. Never in the first column, which
+   * holds the list of faults while there is one: it could not run on to the left.
+   */
   readonly right: boolean[][];
   /** Rows of heads, which may take more than one line. */
   readonly heads: number[];
@@ -99,7 +102,7 @@ export function blockLooks(block: readonly (readonly Cell[])[], packages: Readon
     }
     return row.map((cell, c) => {
       const isSentence = !isNumber(cell) && kind === 'values' && String(cell ?? '').length > longestWord;
-      return !isSentence && column(part, c).some(isNumber);
+      return c > 0 && !isSentence && column(part, c).some(isNumber);
     });
   });
   const heads = rows.flatMap(({ kind }, r) => (kind === 'head' ? [r] : []));

@@ -11,7 +11,7 @@ const lastInLineAbove = { above: true, pattern: ', ([^,]+)$' };
 
 const regionRows = 600;
 const rangeRows = 200;
-const loadingColumns = 30; // nine, and one for each of the stations and tanks
+const loadingRows = 300;
 
 const packageColumns = 2 + largestPackageCount; // label, unit, packages
 
@@ -79,14 +79,13 @@ export const results = {
     function: 'LOADING_CHECK',
     title: 'The named loadings, and the worst of all',
     row: belowCharts,
-    rows: 400,
-    columns: loadingColumns,
+    rows: loadingRows,
+    columns: 30,
   }),
   loadingRegion: result({
     function: 'LOADING_REGION',
     title: 'Numbers of the picture',
-    row: belowCharts,
-    column: loadingColumns + 2,
+    row: belowCharts + loadingRows + 4,
     rows: regionRows,
     columns: 2 + largestPackageCount,
     packagesFrom: 2,
@@ -217,5 +216,6 @@ export const results = {
     arguments: [...catalogue, 'test_results'],
     rows: 400,
     columns: 18,
+    sentences: [1],
   }),
 } as const;

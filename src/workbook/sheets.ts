@@ -48,7 +48,7 @@ const answers: readonly SheetLayout[] = [
     reading:
       'Inside the dark outline is allowed. Each outline holds everything the seats and tanks allow with that package.',
     results: [r.loadingCheck, r.loadingRegion],
-    widths: [110, 220, 250, 100, 92],
+    widths: [184, 220, 250, 100, 92],
   }),
   page('buyer', 'Range and fuel', 'How far with how much, and what does it burn?', {
     reading: 'Payload is what is left for people and bags with the fuel for that range and the reserve.',
@@ -63,19 +63,19 @@ const answers: readonly SheetLayout[] = [
   page('buyer', 'Cooling', 'Does it stay cool on the hottest day?', {
     reading: 'Above zero it stays within its limit. The weakest of its streams counts.',
     results: [r.cooling],
-    widths: [140, 100, 110, 150, 92],
+    widths: [164, 100, 110, 150, 92],
   }),
   page('buyer', 'Cost', 'What does it cost to buy, to fly and to keep?', {
     reading: 'Fuel, overhauls and what is fixed by the year, shared over the hours flown.',
     results: [r.cost],
-    widths: [230, 190, 130, 92],
+    widths: [230, 210, 130, 92],
     frozenRows: 5,
     frozenColumns: 2,
   }),
   page('buyer', 'Findings', 'What stands in the way, and what is not known?', {
     reading: 'Stop: outside a limit. Check: doubtful or missing. Note: worth knowing.',
     results: [r.findings],
-    widths: [80, 100, 190, 80, 80, 80, 640, 280],
+    widths: [80, 100, 220, 80, 80, 80, 640, 280],
     frozenRows: 5,
   }),
 ];
@@ -92,17 +92,17 @@ const work: readonly SheetLayout[] = [
   page('builder', 'Weighing', 'What did it weigh, and where is the difference?', {
     reading: 'The scales and what was aboard stand in Weighing data.',
     results: [r.weighing],
-    widths: [300, 110],
+    widths: [300, 160, 110],
   }),
   page('builder', 'Changes', 'What does it weigh now?', {
     reading: 'What went in and out since stands in Weighing data.',
     results: [r.changes],
-    widths: [300, 110],
+    widths: [300, 160, 110],
   }),
   page('builder', 'Flight tests', 'What is to be flown, and what is to be expected?', {
     reading: 'What was measured stands in Test results.',
     results: [r.flightTests],
-    widths: [330, 110, 84, 84, 90, 84, 90, 110],
+    widths: [250, 430, 90, 90, 90, 90, 104, 90],
   }),
 ];
 
