@@ -135,7 +135,7 @@ function typedNumber(text: string): number | undefined {
 
 /** Asks for a quote of the register, and takes what its last revision promised into the as-quoted table. */
 function takeQuoteIn(): void {
-  const title = 'Hold weighing against an issued quote';
+  const title = 'Compare weighing with quote';
   const book = SpreadsheetApp.getActiveSpreadsheet();
   const ui = SpreadsheetApp.getUi();
   const quotes = lastRevisions(readRegister(book));

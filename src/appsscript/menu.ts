@@ -6,7 +6,7 @@ const items: readonly (readonly [caption: string, action: string] | null)[] = [
   ['Issue quote', 'issueQuoteFromMenu'],
   ['Compare issued quotes', 'compareIssuedQuotes'],
   null,
-  ['Hold weighing against an issued quote …', 'takeQuoteIn'],
+  ['Compare weighing with quote …', 'takeQuoteIn'],
   ['Take weighing in …', 'adoptWeighing'],
   ['Take measured results in …', 'adoptResults'],
   ['Put back what stood before …', 'putBackAdopted'],
