@@ -100,8 +100,8 @@ test('what cannot be is said', () => {
     highestOutsideAirTemperature(radiatorStream, (outsideAirTemperature) => ({
       ...still,
       outsideAirTemperature,
-    })).found,
-  ).toBe('exceededAtColdest');
+    })),
+  ).toEqual({ temperature: 203.15, found: 'exceededAtColdest' });
   expect(
     highestOutsideAirTemperature({ ...finStream, limit: 900 }, (outsideAirTemperature) => ({
       ...climb,

@@ -112,6 +112,12 @@ describe('monotone cubic, by hand', () => {
     expect(curve(1.5).value).toBeCloseTo(5.1189512, 6);
   });
 
+  // Points (0,0), (1,1), (2,5.678): secants 1 and 4.678, slopes 1 and 2.839: √(1 + 2.839²) = 3.00997, only just outside the
+  // circle: both shortened by 0.996688. At 0.5: 0.5 − (2.839 − 1) 0.996688/8 = 0.270886, where unshortened is 0.270125
+  test('just outside the circle is shortened too', () => {
+    expect(monotoneCubic(points([0, 0], [1, 1], [2, 5.678]))(0.5).value).toBeCloseTo(0.270886, 6);
+  });
+
   test('the lowest point of a hollow is its lowest value', () => {
     const curve = monotoneCubic(points([0.5, 0.46], [0.7, 0.42], [1, 0.5]));
     expect(curve(0.69).value).toBeGreaterThanOrEqual(0.42);

@@ -75,6 +75,8 @@ describe('turbocharged', () => {
   test('rated power to the critical altitude, then falling from there', () => {
     expect(powerAvailable(turbo, 127_000, 0).power).toBe(127_000);
     expect(powerAvailable(turbo, 127_000, 16_000 * foot).power).toBe(127_000);
+    // By the law alone, without the engine's controller: air denser than at the critical altitude gives no more
+    expect(turbocharged(16_000 * foot)(0).value).toBe(1);
     // By hand: σ(20,000 ft)/σ(16,000 ft) = 0.53281/0.60896 = 0.87495 (ratios of the standard), GF = 0.85839
     expect(powerAvailable(turbo, 1, 20_000 * foot).power).toBeCloseTo(0.85839, 4);
     // A formula for all heights, unlike a maker's table

@@ -78,6 +78,11 @@ test('hotter with power, cooler with pressure, always between air and gas; K rep
   );
 });
 
+test('gas at 80 °F of outside air: 1,150 °F at the head, 600 °F at the barrel (NACA, from memory)', () => {
+  expect(effectiveGasTemperature(headFinLaw, kelvin(80))).toBeCloseTo(kelvin(1150), 9);
+  expect(effectiveGasTemperature(barrelFinLaw, kelvin(80))).toBeCloseTo(kelvin(600), 9);
+});
+
 test('refused: a head as cold as the air or as hot as the gas, no pressure', () => {
   expect(() => finCoefficient(headFinLaw, 300, 1e5, 1000, 300)).toThrow(RangeError);
   expect(() => finCoefficient(headFinLaw, 900, 1e5, 1000, 300)).toThrow(RangeError);

@@ -149,6 +149,13 @@ describe('brake thermal efficiency', () => {
     expect(thermalEfficiency(pounds * bsfcUnit, lowerHeatingValue.avgas).plausible).toBe(false);
   });
 
+  test('by hand, and the ends of what is plausible', () => {
+    // 1/(8e-8 kg/J · 40e6 J/kg) = 1/3.2; 15 and 45 % are common practice
+    expect(thermalEfficiency(8e-8, 40e6).efficiency).toBeCloseTo(0.3125, 12);
+    const plausibleAt = (efficiency: number) => thermalEfficiency(1 / (efficiency * 40e6), 40e6).plausible;
+    expect([0.1499, 0.1501, 0.4499, 0.4501].map(plausibleAt)).toEqual([false, true, true, false]);
+  });
+
   test('heating values: ASTM D910 18,700 Btu/lb (secondary); energy table 18,680 gasoline, 18,320 diesel (read)', () => {
     expect(lowerHeatingValue.avgas / btuPerPound / 18_700).toBeCloseTo(1, 3);
     expect(lowerHeatingValue.mogas / 43.438e6).toBeCloseTo(1, 2);
