@@ -1,10 +1,21 @@
 /** What is remembered between runs, in the document's properties. Each value is written when its work is done. */
 const read = <T>(key: string, otherwise: T): T => {
   const text = PropertiesService.getDocumentProperties().getProperty(key);
-  return text === null ? otherwise : (JSON.parse(text) as T);
+  try {
+    return text === null ? otherwise : (JSON.parse(text) as T);
+  } catch {
+    return otherwise; // spoilt by another script: as good as lost
+  }
 };
 const write = (key: string, value: unknown) => {
-  PropertiesService.getDocumentProperties().setProperty(key, JSON.stringify(value));
+  try {
+    PropertiesService.getDocumentProperties().setProperty(key, JSON.stringify(value));
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Error(
+      `"${key}" could not be kept in the document’s properties (${why}): free some room there, then lay out again. No input is lost.`,
+    );
+  }
 };
 
 /** The sheet's number by its name in the layout: a person may have renamed it. */
