@@ -51,7 +51,7 @@ function climbsAt(
   const { aircraft, mass } = flight;
   const { takeoffPower, continuousPower, coolingClimbSpeed } = engine;
   const ratings: readonly Rating[] =
-    takeoffPower > continuousPower ? ['continuous', 'takeoff'] : ['continuous'];
+    takeoffPower > continuousPower * (1 + 1e-9) ? ['continuous', 'takeoff'] : ['continuous'];
   return ratings.flatMap((rating) =>
     heights.flatMap((altitude, index): CoolingClimb[] => {
       if (rating === 'takeoff' && altitude > takeoffPowerTop) return [];

@@ -1,6 +1,8 @@
 /** Curves through given points: straight lines between them, or a smooth curve that does not overshoot. */
 import { requireFinite } from './check.ts';
 
+const rounding = 1e-9; // of an end of the points: a value told in another unit lies no further beyond it
+
 export interface Point {
   readonly x: number;
   readonly y: number;
@@ -78,8 +80,8 @@ function heldOutside(
   const last = sorted[sorted.length - 1]!;
   return (x) => {
     requireFinite('x', x);
-    if (x <= first.x) return { value: first.y, extrapolated: x < first.x };
-    if (x >= last.x) return { value: last.y, extrapolated: x > last.x };
+    if (x <= first.x) return { value: first.y, extrapolated: first.x - x > rounding * Math.abs(first.x) };
+    if (x >= last.x) return { value: last.y, extrapolated: x - last.x > rounding * Math.abs(last.x) };
     const index = sorted.findIndex((point) => point.x > x) - 1;
     const left = sorted[index]!;
     const right = sorted[index + 1]!;

@@ -67,7 +67,7 @@ function willansLine(points: readonly FuelPoint[]): (powerFraction: number) => B
     const nearest = Math.min(Math.max(powerFraction, lowest), highest);
     return {
       bsfc: fuelFlow(nearest).value / nearest,
-      extrapolated: nearest !== powerFraction,
+      extrapolated: fuelFlow(powerFraction).extrapolated,
       basis: 'willansLine',
     };
   };

@@ -2,7 +2,7 @@ import { type AsQuoted, asQuotedTable } from './asQuoted.ts';
 import type { Catalogue } from './catalogue.ts';
 import { type Grid, nameKey } from './cell.ts';
 import { type Change, changesTable } from './changes.ts';
-import { conflict } from './conflict.ts';
+import { conflict, rowNameOf } from './conflict.ts';
 import { type Fault, FaultLog } from './faults.ts';
 import { readAttributes } from './readAttributes.ts';
 import { readRows } from './readRows.ts';
@@ -28,16 +28,13 @@ export type BuildReading =
   | { readonly build: Build; readonly faults: readonly [] }
   | { readonly build: undefined; readonly faults: readonly Fault[] };
 
-const namesOf = (...names: readonly (string | undefined)[]) =>
-  names.filter((name) => name !== undefined).join(', ');
-
 /** Rows of one weighing agree on its date and attitude, and stand on more than one point. */
 function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void {
   const first = new Map<string, WeighingRow>();
   const points = new Map<string, number>();
   for (const row of weighings) {
     const key = nameKey(row.weighing ?? '');
-    const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
+    const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
     const other = first.get(key) ?? row;
     first.set(key, other);
     points.set(key, (points.get(key) ?? 0) + 1);
@@ -47,7 +44,7 @@ function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void 
   }
   for (const [key, row] of first) {
     if ((points.get(key) ?? 0) < 2) {
-      const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
+      const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
       conflict(log, 'weighings', place, 'point', 'a weighing of at least two points');
     }
   }
@@ -56,7 +53,7 @@ function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void 
 function checkItems(items: readonly WeighingItem[], weighings: readonly WeighingRow[], log: FaultLog): void {
   const known = new Set(weighings.map(({ weighing }) => nameKey(weighing ?? '')));
   for (const { row, weighing, item, weight, volume } of items) {
-    const place = { row, rowName: namesOf(weighing, item) };
+    const place = { row, rowName: rowNameOf(weighing, item) };
     if (!known.has(nameKey(weighing ?? '')))
       conflict(log, 'weighing items', place, 'weighing', 'the name of a weighing');
     if ((weight === undefined) === (volume === undefined) && !log.isFaulty('weighing items', row, 'volume'))
@@ -84,7 +81,7 @@ function checkNet(
     add(nameKey(weighing ?? ''), state === 'aboard, not part' ? -mass : mass);
   }
   for (const [key, row] of first) {
-    const place = { row: row.row, rowName: namesOf(row.weighing, row.point) };
+    const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
     if ((net.get(key) ?? 0) <= 0)
       conflict(log, 'weighings', place, 'reading', 'more than tares and weighing items, all points together');
   }

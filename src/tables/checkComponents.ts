@@ -1,6 +1,6 @@
 import { nameKey } from './cell.ts';
 import type { Component } from './components.ts';
-import { conflict } from './conflict.ts';
+import { conflict, rowNameOf } from './conflict.ts';
 import type { FaultLog } from './faults.ts';
 
 const keyOf = (packageName: string | undefined, name: string | undefined) =>
@@ -22,7 +22,7 @@ function checkLumps(components: readonly Component[], named: Named, log: FaultLo
   for (const { row, package: packageName, name, includedIn } of components) {
     if (includedIn === undefined || packageName === undefined) continue;
     const refuse = (expected: string) =>
-      conflict(log, 'components', { row, rowName: `${packageName}, ${name}` }, 'included in', expected);
+      conflict(log, 'components', { row, rowName: rowNameOf(packageName, name) }, 'included in', expected);
     const [lump, ...others] = named.get(keyOf(packageName, includedIn)) ?? [];
     if (lump === undefined) refuse(`a component of ${packageName}`);
     else if (lump.includedIn !== undefined) refuse('a lump that is not part of another');
@@ -46,7 +46,7 @@ function checkArms(components: readonly Component[], named: Named, log: FaultLog
     const { row, package: packageName, name, weight, arm, fluid } = component;
     if (arm !== undefined || weight === 0 || weight === undefined) continue;
     const refuse = (expected: string) =>
-      conflict(log, 'components', { row, rowName: `${packageName}, ${name}` }, 'arm', expected);
+      conflict(log, 'components', { row, rowName: rowNameOf(packageName, name) }, 'arm', expected);
     const lump = lumpOf(component);
     const ofDetails = detailWeight.get(component);
     if (ofDetails === 0) refuse('an arm: the details included in this lump weigh nothing');

@@ -1,6 +1,6 @@
 import type { Catalogue } from './catalogue.ts';
 import { nameKey, plain } from './cell.ts';
-import { attributeConflict, conflict, type RecordPlace } from './conflict.ts';
+import { attributeConflict, conflict, type RecordPlace, rowNameOf } from './conflict.ts';
 import type { FaultLog } from './faults.ts';
 import { meantLabel } from './readCell.ts';
 
@@ -69,7 +69,7 @@ export function checkReferences(tables: Catalogue, log: FaultLog): void {
     'the allowances',
     tables.allowances.map(({ basis }) => basis),
   );
-  const parts = components.map((row) => ({ ...row, rowName: `${row.package}, ${row.name}` }));
+  const parts = components.map((row) => ({ ...row, rowName: rowNameOf(row.package, row.name) }));
   const options = equipment.map((row) => ({ ...row, rowName: row.name }));
 
   // Without packages there is a fault of that table, and all that name one would only repeat it

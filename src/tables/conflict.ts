@@ -7,6 +7,10 @@ export interface RecordPlace {
   readonly rowName?: string;
 }
 
+/** The names of a row, those that it has. */
+export const rowNameOf = (...names: readonly (string | undefined)[]) =>
+  names.filter((name) => name !== undefined).join(', ');
+
 /**
  * A value that is sound by itself but not beside others. What was typed is quoted; nothing is said where the cell has a
  * fault already, and a column that is not there is missed once.

@@ -9,11 +9,10 @@ import { random } from './random.ts';
 import { type Argument, answer, watch } from './script.ts';
 import { say, times } from './seed.ts';
 import { faultOf } from './sound.ts';
-import { type Grids, type Spot, spotsOf, withSpot, workbooks } from './workbooks.ts';
+import { everyTable, type Grids, type Spot, spotsOf, withSpot } from './workbooks.ts';
 
-const [wren, , asBuilt, terms] = workbooks;
-const grids: Grids = { ...wren?.grids, ...asBuilt?.grids, ...terms?.grids };
-const spots = [wren, asBuilt, terms].flatMap((workbook) => (workbook ? spotsOf(workbook) : []));
+const grids = everyTable;
+const spots = spotsOf({ grids });
 const numbers = spots.filter(({ role, cell }) => role === 'value' && typeof cell === 'number');
 
 /** A number that a limit may let through: greater and smaller by so many powers of ten, on the limits, of another sign. */
@@ -94,7 +93,7 @@ const known = [
   'package must be one of',
   'takes at most',
   'discount must be at most the price',
-  'scatter of the weighing (scale accuracy, arm accuracy) must be above 0',
+  'scatter of the weighing must be above 0',
   'the empty weight of the airframe must be more',
 ];
 

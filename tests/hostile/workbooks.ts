@@ -148,6 +148,21 @@ export const workbooks: readonly Workbook[] = [
   },
 ];
 
+/** All tables that any function takes: the Wren's, and the builder's of another aircraft with the Wren's tank. */
+export const everyTable: Grids = {
+  ...wren(),
+  ...terms,
+  ...Object.fromEntries(
+    Object.entries(builders()).map(([table, grid]) => {
+      const tankAt = table === 'test results' ? (grid[0] ?? []).indexOf('tank') : -1;
+      return [
+        table,
+        grid.map((line, row) => (row > 1 && !isBlank(line[tankAt]) ? line.with(tankAt, 'main tank') : line)),
+      ];
+    }),
+  ),
+};
+
 const fixed: readonly Table<Fields>[] = [
   ...[airframeTable, envelopeTable, stationsTable, tanksTable, packagesTable, fuelPointsTable],
   ...[powerPointsTable, coolingTable, knownPointsTable, componentsTable, equipmentTable, allowancesTable],
