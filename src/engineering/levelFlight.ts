@@ -69,7 +69,7 @@ function slowBracket(
   highest: number,
 ): number | undefined {
   const leastDrag = minimumDragSpeed(aircraft.dragPolar, aircraft.wingArea, mass, air.density);
-  if (leastDrag > stall && leastDrag < highest && gradient(leastDrag) > 0) return leastDrag;
+  if (leastDrag > stall && gradient(leastDrag) > 0) return leastDrag;
   const best = maximise((speed) => speed * gradient(speed), stall, highest, searchTolerance);
   return best.value < 0 ? undefined : best.x;
 }

@@ -81,6 +81,9 @@ test('a setting that the thin air does not give is full throttle', () => {
   const high = levelFlight(fourSeater, 0.75, airAt(4000), fourSeaterMass);
   expect(high).toMatchObject({ possible: true, fullThrottle: true });
   if (high.possible) expect(high.shaftPower).toBeLessThan(90e3);
+  expect(levelFlight(fourSeater, 'continuous', airAt(0), fourSeaterMass)).toMatchObject({
+    fullThrottle: true,
+  });
 });
 
 test('too little power for level flight', () => {
@@ -103,6 +106,30 @@ test('just enough power, with thrust to spare only away from the speed of least 
   const speed = speedOf(levelFlight(peaky, slowest, airAt(0), fourSeaterMass));
   const power = powerRequired(peaky, airAt(0), fourSeaterMass, speed);
   expect(power / (slowest * 120e3)).toBeCloseTo(1, 3);
+});
+
+test('level flight is possible where a search of all speeds finds thrust to spare, near the least power too', () => {
+  const peaky: AircraftInFlight = {
+    ...fourSeater,
+    propellerEfficiency: (v) => Math.min(0.85, 0.3 + v / 120),
+  };
+  const air = airAt(0);
+  for (let setting = 0.3; setting < 0.5; setting += 0.004) {
+    const available = thrust(peaky, setting, air);
+    let most = Number.NEGATIVE_INFINITY;
+    for (let speed = 30; speed < 80; speed += 0.1)
+      most = Math.max(most, available(speed) - drag(peaky.dragPolar, 14, fourSeaterMass, speed, air.density));
+    if (Math.abs(most) > 0.1)
+      expect(levelFlight(peaky, setting, air, fourSeaterMass).possible).toBe(most > 0);
+  }
+});
+
+test('power that would carry it only below its stall speed carries it not at all', () => {
+  // By hand: C_Lmax 0.4 stalls at 57.6 m/s; least drag is at 44 m/s and 62 kW hold 50 m/s, which this wing cannot fly
+  const highStall: AircraftInFlight = { ...textbookAirplane, maximumLiftCoefficient: 0.4 };
+  const setting = 62e3 / textbookAirplane.maximumContinuousPower;
+  expect(speedOf(levelFlight(textbookAirplane, setting, airAt(0), textbookMass))).toBeCloseTo(50, 0);
+  expect(levelFlight(highStall, setting, airAt(0), textbookMass)).toEqual({ possible: false });
 });
 
 test('full-throttle level speed ignores the fixed pitch it is to anchor', () => {

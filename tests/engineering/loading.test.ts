@@ -56,6 +56,12 @@ describe('by hand', () => {
     expect(extremeLoading(body, lever, 1000, 'forward').loads).toEqual([50, 0, 0]);
   });
 
+  test('a station at the CG itself stays empty: it would not move it', () => {
+    const atCg = [{ name: 'seat', arm: 10, minimum: 0, maximum: 50 }];
+    for (const side of ['forward', 'aft'] as const)
+      expect(extremeLoading(body, atCg, 1000, side)).toMatchObject({ weight: 100, loads: [0] });
+  });
+
   test('a maximum weight that leaves no room: minimum loads only', () => {
     const pilot = [{ name: 'pilot', arm: 20, minimum: 60, maximum: 120 }];
     expect(extremeLoading(body, pilot, 160, 'aft')).toMatchObject({ weight: 160, moment: 2200 });

@@ -30,6 +30,15 @@ describe('by hand', () => {
     });
   });
 
+  test('every point of a fine outline lies on its hyperbola', () => {
+    const outline = loadingRegion(loadingPolygon(seatAndTank), 10);
+    const top = outline.findIndex(({ cg }) => cg > 10);
+    expect(top).toBe(11); // ten steps up from the empty aircraft, then across
+    outline.forEach(({ cg, weight }, index) => {
+      expect(cg).toBeCloseTo(index < top ? 5 + 500 / weight : 20 - 1000 / weight, 12);
+    });
+  });
+
   test('the empty aircraft alone is a point, closed', () => {
     const alone = loadingPolygon({
       empty: { weight: 100, moment: 1000 },

@@ -84,6 +84,11 @@ describe('sums', () => {
     expect(() => centreOfGravity(total([]))).toThrow(/weight must not be 0/);
   });
 
+  test('moments that cancel to rounding error are none', () => {
+    // 0.1 + 0.2 − 0.3 is 5.6e-17 in double precision
+    expect(total([0.1, 0.2, -0.3].map((arm) => ({ weight: 1, arm })))).toEqual({ weight: 3, moment: 0 });
+  });
+
   test('weights that cancel to rounding error have no centre of gravity', () => {
     // 0.1 + 0.2 − 0.3 is 5.6e-17 in double precision; its "arm" would be of the order of 1e16
     const cancelled = total([

@@ -43,6 +43,21 @@ test('the curve starts at no range and runs through the corners', () => {
   for (const corner of [mostPayload, fullTanks, pilotAlone]) expect(curve).toContainEqual(corner);
 });
 
+test('five points to each corner, none twice', () => {
+  expect(payloadRange(fourSeater, plan, limits)!.curve).toHaveLength(1 + 5 + 4);
+});
+
+test('the pilot alone with full tanks, and the pilot alone with none: both just possible', () => {
+  // Useful mass 460 kg: 380 of fuel leave 80, and all corners after the first are one
+  const full = payloadRange(fourSeater, plan, { ...limits, usableFuel: 380 })!;
+  expect(full.fullTanks).toMatchObject({ payload: 80, fuel: 380 });
+  expect(full.curve).toHaveLength(1 + 5);
+  const without = payloadRange(fourSeater, plan, { ...limits, emptyMass: 1020 })!;
+  expect(without.pilotAlone).toMatchObject({ payload: 80, fuel: 0, range: 0 });
+  expect(without.curve).toHaveLength(1 + 1);
+  expect(payloadRange(fourSeater, plan, { ...limits, emptyMass: 1020.001 })).toBeUndefined();
+});
+
 test('less payload never gives less range', () => {
   fc.assert(
     fc.property(
