@@ -1,6 +1,6 @@
 /** Every formula function with everything a cell or a range may hold, in every argument. */
 import fc from 'fast-check';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import type { Argument as Described } from '../../src/functions/argument.ts';
 import { formulas } from '../../src/functions/library.ts';
 import type { Cell } from '../../src/tables/cell.ts';
@@ -10,6 +10,8 @@ import { hostileCell, hostileNumber, hostileRange, meaning, oddCells } from './c
 import { type Answer, type Argument, answer, watch } from './script.ts';
 import { say, seed, times } from './seed.ts';
 import { faultOf } from './sound.ts';
+
+vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 
 let calls = 0;
 let refused = 0;

@@ -1,5 +1,5 @@
 /** Every table with its cells, units and headers spoilt: named as a fault where it stands, or read as what it says. */
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { type Cell, isBlank, nameKey, quoted } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
 import { unitsOf } from '../../src/units.ts';
@@ -18,6 +18,8 @@ import {
   withSpot,
   workbooks,
 } from './workbooks.ts';
+
+vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 
 let readings = 0;
 let named = 0;
