@@ -24,6 +24,11 @@ describe('by hand', () => {
     expect(scatter.moment).toBeCloseTo(1600 + 400 + 2 * (48_400 + 2500), 9);
   });
 
+  test('an arm ±0.01 under 300 with 100 of chocks moves 200 by it', () => {
+    const scatter = weighingScatter([{ ...scale(2, 1, 300, 0.01), tare: 100 }, scale(4, 1)]);
+    expect(scatter.moment).toBeCloseTo(4 + 4 + 16, 12);
+  });
+
   test('14 heavier at 38: weight and moment say so, 1.75 half-widths of an item known to ±8', () => {
     const scatter = weighingScatter([scale(38, 1), scale(112, 1), scale(112, 1)]);
     const cause = singleCause({ weight: 14, moment: 14 * 38 }, scatter, 38, 8);

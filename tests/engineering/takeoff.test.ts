@@ -72,6 +72,22 @@ test('energy from lift-off to 50 ft, by its own sum', () => {
   expect(obstacleHeight).toBeCloseTo(15.24, 12);
 });
 
+test('uphill into the wind: the air carries it back while the ground rises under it', () => {
+  // Mean speed V, time t in the air: excess · V t = m g (50 ft + slope · ground covered) + kinetic energy, ground (V − V_w) t
+  const [slope, headwind] = [0.02, 8];
+  const run = flown({ dragArea: 0, slope, headwind });
+  const start = run.liftOffSpeed;
+  const end = (start / 1.1) * 1.15;
+  const mean = Math.sqrt((start ** 2 + end ** 2) / 2);
+  const excess =
+    thrust(fourSeater, 'takeoff', conditions.air)(mean) -
+    drag(fourSeater.dragPolar, 14, fourSeaterMass, mean, conditions.air.density);
+  const ground = run.distanceTo50Feet - run.groundRoll;
+  const time = ground / (mean - headwind);
+  const gained = fourSeaterMass * (9.80665 * (15.24 + slope * ground) + (end ** 2 - start ** 2) / 2);
+  expect((excess * mean * time) / gained).toBeCloseTo(1, 9);
+});
+
 test('whatever makes it harder makes it longer', () => {
   const worse = (change: Partial<TakeoffConditions>) => fc.constant(change);
   fc.assert(
@@ -134,6 +150,8 @@ describe('calibration to a measured roll', () => {
     const factor = groundRollFactor(fourSeater, { ...conditions, groundRollFactor: 3 }, 300);
     const calibrated = flown({ groundRollFactor: factor });
     expect(calibrated.groundRoll).toBeCloseTo(300, 9);
+    // The same speeds are passed further on, and so later
+    expect(calibrated.time / plain.time).toBeCloseTo(300 / plain.groundRoll, 9);
     expect(calibrated.distanceTo50Feet - 300).toBeCloseTo(plain.distanceTo50Feet - plain.groundRoll, 9);
   });
 
@@ -142,6 +160,9 @@ describe('calibration to a measured roll', () => {
       'measuredRoll must be above 0 m, got 0',
     );
     expect(() => groundRollFactor(fourSeater, { ...conditions, rollingFriction: 0.6 }, 300)).toThrow(
+      'conditions must be such that the aircraft rolls and takes off',
+    );
+    expect(() => groundRollFactor(fourSeater, { ...conditions, headwind: 35 }, 300)).toThrow(
       'conditions must be such that the aircraft rolls and takes off',
     );
   });

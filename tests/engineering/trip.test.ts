@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { airAt } from '../../src/engineering/aircraftInFlight.ts';
+import { type AircraftInFlight, airAt } from '../../src/engineering/aircraftInFlight.ts';
 import { climbToHeight } from '../../src/engineering/climb.ts';
-import { cruiseOverDistance } from '../../src/engineering/cruise.ts';
+import { cruiseOverDistance, cruiseState } from '../../src/engineering/cruise.ts';
 import { visualReserveTime } from '../../src/engineering/endurance.ts';
 import { type TripPlan, tripOnFuel, tripOverDistance } from '../../src/engineering/trip.ts';
 import { fourSeater, fourSeaterMass } from './exampleAircraft.ts';
@@ -70,6 +70,26 @@ test('distance on fuel and fuel for distance are inverse, and all fuel is accoun
   );
 });
 
+test('the reserve is flown at the mass with which the trip ends', () => {
+  // With a fixed pitch at full throttle the lighter aircraft is faster, turns faster and burns more
+  const fixedPitch: AircraftInFlight = { ...fourSeater, shaftSpeedFraction: (v) => 0.6 + v / 400 };
+  const fullThrottle: TripPlan = { ...plan, setting: 'continuous' };
+  const { setting, mixture, headwind } = fullThrottle;
+  const flowAt = (mass: number) =>
+    cruiseState(fixedPitch, { setting, mixture, headwind, air: airAt(2300, 10) }, mass)!.fuelFlow;
+  for (const trip of [
+    flown(tripOnFuel(fixedPitch, fullThrottle, fourSeaterMass, 150)),
+    flown(tripOverDistance(fixedPitch, fullThrottle, fourSeaterMass, 900e3)),
+  ]) {
+    const burnt = trip.taxiFuel + trip.climbFuel + trip.cruiseFuel;
+    expect(trip.reserveFuel / (flowAt(fourSeaterMass - burnt) * 1800)).toBeCloseTo(1, 8);
+    expect(trip.reserveFuel / (flowAt(fourSeaterMass) * 1800)).toBeGreaterThan(1.001);
+  }
+  // and tripOnFuel leaves no drop of it over
+  const { totalFuel } = flown(tripOnFuel(fixedPitch, fullThrottle, fourSeaterMass, 150));
+  expect(totalFuel / 150).toBeCloseTo(1, 5);
+});
+
 test('farther takes more; wind, weight and reserve take more', () => {
   const total = (change: Partial<TripPlan>, mass = 1050, distance = 500e3) =>
     flown(tripOverDistance(fourSeater, { ...plan, ...change }, mass, distance)).totalFuel;
@@ -83,6 +103,8 @@ test('a trip shorter than its climb says so', () => {
   expect(hop.endsInClimb).toBe(true);
   expect(hop.cruiseFuel).toBe(0);
   expect(hop.distance).toBeGreaterThan(10e3);
+  const nowhere = flown(tripOverDistance(fourSeater, { ...plan, cruiseAltitude: 300 }, fourSeaterMass, 0));
+  expect(nowhere).toMatchObject({ distance: 0, time: 0, endsInClimb: false });
 });
 
 test.each([
@@ -101,6 +123,16 @@ test.each([
   [{}, 0, 'the fuel does not cover taxi, climb and reserve'],
 ] as const)('what stops it: %o with %d kg', (change, fuel, stops) => {
   expect(tripOnFuel(fourSeater, { ...plan, ...change }, fourSeaterMass, fuel)).toEqual({
+    possible: false,
+    stops,
+  });
+});
+
+test('a distance has the same obstacles', () => {
+  const { stops } = tripOnFuel(fourSeater, { ...plan, setting: 0.2 }, fourSeaterMass, 100) as {
+    stops: string;
+  };
+  expect(tripOverDistance(fourSeater, { ...plan, setting: 0.2 }, fourSeaterMass, 300e3)).toEqual({
     possible: false,
     stops,
   });

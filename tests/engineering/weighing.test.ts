@@ -136,6 +136,25 @@ describe('by hand', () => {
     ]);
   });
 
+  test('just the half-width is inside, and has no arm; a CG beyond its own is not inside', () => {
+    // 4 heavier than predicted, scales known to √(0² + 4²); the CG of 2.5 against 2 and 1.9, known to √(0.3² + 0.4²) = 0.5
+    const weighed = { basicEmpty: { weight: 104, moment: 260 }, weightHalfWidth: 4, cgHalfWidth: 0.3 };
+    const against = (cg: number) =>
+      unexplained(weighed, {
+        expected: { weight: 100, moment: 100 * cg },
+        weightHalfWidth: 0,
+        cgHalfWidth: 0.4,
+      });
+    expect(against(2)).toMatchObject({ weightInside: true, cgInside: true, arm: undefined });
+    expect(against(1.9).cgInside).toBe(false);
+  });
+
+  test('what stands under a scale does not make a wrong arm worse: half-width of reading less tare', () => {
+    // 300 − 100 at an arm known to ±0.01, 200 at a known one: 2 of moment on 400
+    const { cgHalfWidth } = weigh([{ ...point(300, 2, 100), armAccuracy: 0.01 }, point(200, 4)], [], []);
+    expect(cgHalfWidth).toBeCloseTo(0.005, 12);
+  });
+
   test('a difference that the scales themselves could make has no arm', () => {
     const weighing = weigh([point(400, 0, 0, 3), point(1000, 120, 0, 4)], [], []);
     const against = (weight: number) =>

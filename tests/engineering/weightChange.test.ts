@@ -85,6 +85,7 @@ describe('negligible change, AC 43.13-1B Chg 1, 10-2c (read)', () => {
 
   test.each([
     [4_999, 1],
+    [5_000, 1],
     [5_001, 2],
     [50_000, 2],
     [50_001, 5],
@@ -98,6 +99,7 @@ describe('negligible change, AC 43.13-1B Chg 1, 10-2c (read)', () => {
     expect(isNegligibleChange(empty, -pounds(1), -0.000_699, mac)).toBe(true);
     expect(isNegligibleChange(empty, pounds(1.01), 0, mac)).toBe(false);
     expect(isNegligibleChange(empty, 0, 0.000_701, mac)).toBe(false);
+    expect(isNegligibleChange(empty, 0, 0.001, 2)).toBe(false); // just 0.05 %
     expect(isNegligibleChange(empty, 0, -0.000_701, mac)).toBe(false);
   });
 

@@ -50,6 +50,7 @@ describe('tipping', () => {
 
   test('by hand: tan 15° = 2 − √3', () => {
     expect(degrees(tipBackAngle(112 - 40 * (2 - Math.sqrt(3)), 40, 112))).toBeCloseTo(15, 9);
+    expect(degrees(noseOverAngle(112 + 40 * (2 - Math.sqrt(3)), 40, 112))).toBeCloseTo(15, 9);
   });
 
   test('over the wheels is 0, beyond them negative', () => {

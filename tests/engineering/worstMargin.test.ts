@@ -20,6 +20,42 @@ const station = (name: string, arm: number, maximum: number, minimum = 0): Stati
   maximum,
 });
 
+describe('the cause, by hand: load × (arm − CG) / (weight − load) is how far a load has moved the CG', () => {
+  const envelope = envelopeFrom([{ weight: 2000, forward: 0, aft: 20 }]);
+  const causeOf = (stations: readonly (readonly [string, arm: number, load: number])[]) => {
+    const loading = { weight: 2000, moment: 20_000, cg: 10, loads: stations.map(([, , load]) => load) };
+    const named = stations.map(([name, arm, load]) => station(name, arm, load));
+    return worstMargins({ stations: named, forward: [loading], aft: [loading] }, envelope).aft.cause;
+  };
+
+  test('a heavy load near the CG moved it by 2, a light one far aft by 100 · 30/1,900 = 1.6', () => {
+    expect(
+      causeOf([
+        ['heavy', 12, 1000],
+        ['far', 40, 100],
+      ]),
+    ).toBe('heavy');
+  });
+
+  test('a load ahead of the CG is never the cause of an aft CG', () => {
+    expect(
+      causeOf([
+        ['bag', 12, 100],
+        ['crew', 9, 1000],
+      ]),
+    ).toBe('bag');
+  });
+
+  test('nothing aboard, or all of it at the CG: no cause', () => {
+    expect(
+      causeOf([
+        ['empty bay', 40, 0],
+        ['seat', 10, 200],
+      ]),
+    ).toBeUndefined();
+  });
+});
+
 describe('by hand', () => {
   test('AC 43.13-1B figures 10-10 and 10-11 (read): +2.69 forward, +0.57 aft, both satisfactory there', () => {
     const polygon = loadingPolygon({
