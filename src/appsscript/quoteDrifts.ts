@@ -1,5 +1,6 @@
-import { keyText, laterRevision, type QuoteKey, quoteName } from '../assessment/issuedQuote.ts';
+import { keyText, laterRevision, quoteName } from '../assessment/issuedQuote.ts';
 import { attemptQuote, changeText, driftText, quoteDrift } from '../assessment/quoteChanges.ts';
+import { handEdits } from './handEdits.ts';
 import { readInputs } from './inputs.ts';
 import { readRecord, readRecords } from './quoteRecords.ts';
 import { noteInRegister, type Register, type RegisterEntry, readRegister } from './quoteRegister.ts';
@@ -33,8 +34,10 @@ export function quoteChanges(number: number): ToldDrift {
   const book = SpreadsheetApp.getActiveSpreadsheet();
   const key = lastRevisions(readRegister(book)).find((each) => each.number === number);
   if (key === undefined) throw new Error(`There is no quote ${quoteName(number)}.`);
-  const { changes, figures, remarks } = quoteDrift(readRecord(readRecords(book), key), readInputs(book));
-  return { name: keyText(key), changes: changes.map(changeText), figures, remarks };
+  const issued = readRecord(readRecords(book), key);
+  const { changes, figures, remarks } = quoteDrift(issued, readInputs(book));
+  const edits = handEdits(book, key, issued);
+  return { name: keyText(key), changes: changes.map(changeText), figures, remarks: [...remarks, ...edits] };
 }
 
 /** Writes beside the last revision of every quote in the register what has become of its inputs, and when it was looked. */
@@ -45,9 +48,10 @@ export function compareIssuedQuotes(): void {
   const date = Utilities.formatDate(new Date(), book.getSpreadsheetTimeZone(), 'yyyy-MM-dd');
   const register = readRegister(book);
   const records = readRecords(book);
-  const textOf = (key: QuoteKey) => {
+  const textOf = (key: RegisterEntry) => {
     try {
-      return driftText(quoteDrift(readRecord(records, key), now, today));
+      const issued = readRecord(records, key);
+      return [driftText(quoteDrift(issued, now, today)), ...handEdits(book, key, issued)].join('. ');
     } catch (error) {
       return error instanceof Error ? error.message : String(error);
     }

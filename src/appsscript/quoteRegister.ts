@@ -39,6 +39,7 @@ export interface RegisterEntry extends QuoteKey {
   readonly date: string;
   readonly customer: string;
   readonly packageName: string;
+  readonly cells: readonly Cell[];
 }
 
 const numberIn = (cell: QuoteCell | undefined): Cell =>
@@ -77,7 +78,8 @@ export function readRegister(book: Book): Register {
   const rows = sheet?.getDataRange().getValues() ?? [];
   const isEmpty = rows.every((cells) => cells.every((cell) => cell === ''));
   const headRow = rows.findIndex(([first, second]) => first === heads[0] && second === heads[1]) + 1;
-  const entries = rows.flatMap(([name, revision, date, , customer, packageName], index): RegisterEntry[] => {
+  const entries = rows.flatMap((cells: readonly Cell[], index): RegisterEntry[] => {
+    const [name, revision, date, , customer, packageName] = cells;
     const number = numberOfName(String(name));
     if (number === undefined) return [];
     return [
@@ -88,11 +90,18 @@ export function readRegister(book: Book): Register {
         date: String(date),
         customer: String(customer),
         packageName: String(packageName),
+        cells,
       },
     ];
   });
   return { sheet, entries, headRow, lastRow: isEmpty ? 0 : rows.length };
 }
+
+/** Heads of the cells of a row that hold something else than what was issued; the last column is for notes. */
+export const editedColumns = ({ cells }: RegisterEntry, issued: IssuedQuote): string[] =>
+  registerRow(issued)
+    .slice(0, sinceColumn - 1)
+    .flatMap((was, column) => ((cells[column] ?? '') === (was ?? '') ? [] : [heads[column] as string]));
 
 /** Writes the heads of a register that has none. */
 function writeHeads(sheet: Sheet, row: number): void {

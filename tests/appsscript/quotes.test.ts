@@ -296,6 +296,25 @@ describe('numbers are unique and gapless', () => {
     expect(registered(host)).toEqual(['Q-0001 A']);
   });
 
+  test('what was changed by hand in the register or in the copy is said, cell by cell', () => {
+    const host = quoteHost(smallInputs);
+    host.runFromPanel('issueQuote');
+    const remarks = () => (host.runFromPanel('quoteChanges', 1) as { remarks: string[] }).remarks;
+    expect(remarks()).toEqual([]);
+    host.type('Quotes issued!G2', '70000');
+    host.type('Q-0001 A!B30', 'as agreed by telephone');
+    expect(remarks()).toEqual([
+      'This row of the register was changed by hand: Total with tax; the record holds what was issued',
+      'The sheet Q-0001 A was changed by hand: B30; the record holds what was issued',
+    ]);
+    host.run('compareIssuedQuotes');
+    expect(host.values('Quotes issued!G2:L2')[0]?.at(-1)).toContain('changed by hand: Total with tax');
+    const { getters } = host.workbook.model;
+    const sheetId = getters.getSheetIds().find((id) => getters.getSheetName(id) === 'Q-0001 A') as string;
+    host.workbook.dispatch('DELETE_SHEET', { sheetId, sheetName: 'Q-0001 A' });
+    expect(remarks()).toContain('The sheet Q-0001 A is gone; the record holds what was issued');
+  });
+
   test('a record that was changed is not believed', () => {
     const host = quoteHost(smallInputs);
     host.runFromPanel('issueQuote');
