@@ -48,6 +48,14 @@ const sheetId = (name: string) =>
 const foreign = /Cannot read|undefined|is not a function|null|NaN|\[object/;
 
 const actions = ['issueQuoteFromMenu', 'compareIssuedQuotes', 'checkData'] as const;
+const buildersActions = [
+  'takeQuoteIn',
+  'adoptWeighing',
+  'adoptResults',
+  'putBackAdopted',
+  'printTestCards',
+  'showPanel',
+] as const;
 const tablesOf = (sheet: string) => layout.sheets.find(({ name }) => name === sheet)?.tables ?? [];
 
 describe('a document without the workbook', () => {
@@ -57,6 +65,13 @@ describe('a document without the workbook', () => {
     expect(words).not.toBe('');
     expect(words).not.toMatch(foreign);
     if (action !== 'compareIssuedQuotes') expect(words).toMatch(/airframe: got nothing, expected this table/);
+  });
+
+  test.each(buildersActions)('%s', async (action) => {
+    host = await localHost();
+    const words = told(action);
+    expect(words).not.toMatch(foreign);
+    if (action !== 'showPanel') expect(words).not.toBe('');
   });
 });
 
@@ -87,7 +102,7 @@ test('all sheets renamed: every action finds its tables', () => {
   for (const { name } of layout.sheets)
     host.workbook.dispatch('RENAME_SHEET', { sheetId: sheetId(name), oldName: name, newName: `My ${name}` });
   expect(told('checkData')).toBe(before);
-  for (const action of actions) expect(told(action), action).not.toMatch(foreign);
+  for (const action of [...actions, ...buildersActions]) expect(told(action), action).not.toMatch(foreign);
 });
 
 describe('the name of a range deleted', () => {
