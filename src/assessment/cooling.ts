@@ -90,7 +90,7 @@ export function leastInletArea({ climb, result: { flow } }: StreamInClimb): numb
 }
 
 /** Temperature at the mission's field when it is `temperature` at a height above it, falling as in standard air. */
-export const atFieldLevel = ({ field }: Flight, altitude: number, temperature: number) =>
+const atFieldLevel = ({ field }: Flight, altitude: number, temperature: number) =>
   temperature + standardTemperature(field.air.pressureAltitude) - standardTemperature(altitude);
 
 /** A stream in the same climb on a warmer or colder day: temperature at the mission's field [K]. */

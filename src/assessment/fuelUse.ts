@@ -30,7 +30,7 @@ export interface FuelUse {
 }
 
 /** The settings shown side by side; 100 % is maximum continuous power. */
-export const shownSettings: readonly { readonly setting: number; readonly mixture: Mixture }[] = [
+const shownSettings: readonly { readonly setting: number; readonly mixture: Mixture }[] = [
   { setting: 1, mixture: 'rich' },
   { setting: 0.75, mixture: 'rich' },
   { setting: 0.75, mixture: 'lean' },

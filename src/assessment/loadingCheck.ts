@@ -38,7 +38,7 @@ export interface LoadingCheck {
 }
 
 /** What the airframe's weight limits leave, the scarcest first; at landing the tanks may be as good as empty. */
-export function weightMargins(airframe: Airframe, takeoff: number, zeroFuel: number): WeightMargin[] {
+function weightMargins(airframe: Airframe, takeoff: number, zeroFuel: number): WeightMargin[] {
   const { maximumTakeoffWeight, maximumZeroFuelWeight, maximumLandingWeight } = airframe;
   const margins: WeightMargin[] = [
     { name: 'takeoff weight', limit: maximumTakeoffWeight, margin: maximumTakeoffWeight - takeoff },

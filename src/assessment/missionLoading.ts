@@ -16,7 +16,7 @@ export interface LegBalance {
 }
 
 /** Undefined where the leg begins beyond the envelope. */
-export function legBalance(asked: MissionCase, { loads }: Seating, leg: Leg): LegBalance | undefined {
+function legBalance(asked: MissionCase, { loads }: Seating, leg: Leg): LegBalance | undefined {
   const { context, engine, tanks, empty, envelope, cgHalfWidth } = asked;
   const stations = [...seatStations(context.catalogue.stations), ...tankStations(engine, tanks)];
   const fuel = fuelInTanks(tanks, leg.fuel / engine.fuelDensity).map((volume) => volume * engine.fuelDensity);

@@ -4,7 +4,7 @@ const withoutDecimals = 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV
 const withThreeDecimals = 'BHD IQD JOD KWD LYD OMR TND'.split(' ');
 
 /** Decimals of a currency's smallest coin. @source ISO 4217, from memory */
-export function decimalsOf(currency: string): number {
+function decimalsOf(currency: string): number {
   if (withoutDecimals.includes(currency)) return 0;
   return withThreeDecimals.includes(currency) ? 3 : 2;
 }

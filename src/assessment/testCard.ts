@@ -58,7 +58,7 @@ export function bandOf(predicted: number, band: Band): { readonly low: number; r
  * propeller combination that is not altered, else 40; AC 90-89C: or a task-based programme. The operating limitations
  * issued for the aircraft decide.
  */
-export const phaseOneHours = { typeCertificatedPair: 25, other: 40 } as const;
+const phaseOneHours = { typeCertificatedPair: 25, other: 40 } as const;
 
 const { typeCertificatedPair, other } = phaseOneHours;
 export const phaseOneWords = `Phase one: at least ${typeCertificatedPair} h with an unaltered type-certificated engine and propeller combination, else ${other} h (FAA Order 8130.2), or a task-based programme; the operating limitations issued for the aircraft decide.`;

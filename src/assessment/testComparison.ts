@@ -38,7 +38,7 @@ export interface Measured {
 /** A result whose cells its test needs are all filled: the reader has seen to it. */
 type Complete = { readonly [K in keyof TestResult]-?: NonNullable<TestResult[K]> };
 
-export const airOfResult = ({ altitude = 0, temperature }: TestResult): Air =>
+const airOfResult = ({ altitude = 0, temperature }: TestResult): Air =>
   airAt(altitude, temperature === undefined ? 0 : temperature - standardTemperature(altitude));
 
 /** True airspeed, from the calibrated one where that was written down. */

@@ -57,11 +57,11 @@ const armDoubt = toSi('length', 0.5, 'in'); // measured against the airframe tab
 const sameWheel = toSi('length', 10, 'in'); // farther off it is another point: a jack pad
 
 /** Changes from one day to before another. */
-export const changesBetween = (changes: readonly Change[], from: string, before: string) =>
+const changesBetween = (changes: readonly Change[], from: string, before: string) =>
   changes.filter(({ date }) => date >= from && date < before);
 
 /** What the changes of known weight come to. */
-export const changeTotal = (changes: readonly Change[]): MassTotal =>
+const changeTotal = (changes: readonly Change[]): MassTotal =>
   total(
     changes
       .filter(({ weight }) => weight !== undefined)

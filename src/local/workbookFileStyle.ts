@@ -4,7 +4,7 @@ import type { Border, BorderDescr, Style, Zone } from './host/engine.ts';
 import type { Workbook } from './host/workbook.ts';
 
 /** Google Sheets' own; a font of the file without a name is whatever a program likes. */
-export const fontName = 'Arial';
+const fontName = 'Arial';
 
 /** The engine's looks of a cell as the file has them. */
 export function cellStyle(style: Style, format?: string, border?: Border | null): CellStyle {

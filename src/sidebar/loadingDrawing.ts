@@ -26,7 +26,7 @@ function ticks(least: number, greatest: number, count: number): number[] {
 }
 
 /** The names A, B, C … by which the loadings are found in the drawing. */
-export const loadingLetter = (index: number) => String.fromCharCode('A'.charCodeAt(0) + (index % 26));
+const loadingLetter = (index: number) => String.fromCharCode('A'.charCodeAt(0) + (index % 26));
 
 interface Scale {
   readonly x: (cg: number) => number;
@@ -109,7 +109,7 @@ function loadings(picture: LoadingPicture, scale: Scale, label: Spot[]): SVGElem
 }
 
 /** The drawing: CG across, weight up, the CG limits, everything the stations and tanks allow, the named loadings. */
-export function loadingDrawing(picture: LoadingPicture): SVGElement {
+function loadingDrawing(picture: LoadingPicture): SVGElement {
   const points = [...picture.limits, ...picture.region, ...picture.loadings.flatMap(({ path }) => path)];
   const cgs = points.map(([cg]) => cg);
   const weights = points.map(([, weight]) => weight);

@@ -45,7 +45,7 @@ export function fieldLayout(field: Field<unknown>, namesFrom?: string): FieldLay
 }
 
 /** A table's name as one word, which names its range and the custom functions' argument. */
-export const rangeName = (table: string) => table.replace(/ /g, '_');
+const rangeName = (table: string) => table.replace(/ /g, '_');
 
 /** An input table from its declaration, with its title, the room kept for more, and where its names come from. */
 export function tableLayout(

@@ -8,7 +8,7 @@ import type { Grid } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
 import { catalogueOf, sample } from './flightFixture.ts';
 
-export const buildTables: readonly BuildTable[] = [
+const buildTables: readonly BuildTable[] = [
   'weighings',
   'weighing items',
   'changes',

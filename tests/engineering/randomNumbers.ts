@@ -1,7 +1,7 @@
 /** Reproducible errors of measurement. */
 
 /** Uniform in 0 to 1. @source mulberry32, public domain */
-export function randomNumbers(seed: number): () => number {
+function randomNumbers(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;

@@ -10,7 +10,7 @@ const isCell = (cell: unknown): cell is Cell =>
   cell === null || typeof cell === 'string' || typeof cell === 'boolean' || Number.isFinite(cell);
 
 /** What is wrong with a result; empty where nothing is. */
-export function faultOfValue(value: unknown, typed: readonly unknown[]): string {
+function faultOfValue(value: unknown, typed: readonly unknown[]): string {
   if (!Array.isArray(value))
     return typeof value === 'number' && Number.isFinite(value) ? '' : `gave ${String(value)}`;
   if (value.length === 0) return 'gave an empty array';
@@ -38,10 +38,10 @@ function isAlien(text: string, typed: readonly unknown[]): boolean {
 }
 
 /** A message without what it quotes of the input. */
-export const withoutQuotes = (message: string) => message.replace(/got (".*?"|[^ ]+)(?= \(row|$)/gs, 'got …');
+const withoutQuotes = (message: string) => message.replace(/got (".*?"|[^ ]+)(?= \(row|$)/gs, 'got …');
 
 /** What is wrong with a message: every one begins with the function's name and then says what is meant. */
-export function faultOfMessage(
+function faultOfMessage(
   name: string,
   message: string,
   kind: string,

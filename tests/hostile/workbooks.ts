@@ -171,7 +171,7 @@ const fixed: readonly Table<Fields>[] = [
 ] as unknown as readonly Table<Fields>[];
 
 /** The declaration of a table; the loadings' follows from the stations and tanks beside it. */
-export function declarationOf(table: string, grids: Grids): Table<Fields> {
+function declarationOf(table: string, grids: Grids): Table<Fields> {
   if (table !== 'loadings') return fixed.find(({ name }) => name === table) as Table<Fields>;
   const { stations, tanks } = soundCatalogue(grids);
   return loadingsTable(stations, tanks) as Table<Fields>;

@@ -84,7 +84,7 @@ export function summaries(): Summary[] {
   ];
 }
 
-export function predict(given: CertificatedAircraft): Record<Figure, number> {
+function predict(given: CertificatedAircraft): Record<Figure, number> {
   const aircraft = modelOf(given);
   const mass = toSi('mass', given.weightLb, 'lb');
   const air = airAt(0);
