@@ -4,8 +4,8 @@ import { wrapStrategies } from './enumerations.ts';
 import type { GoogleRange, GoogleWrapStrategy } from './google.ts';
 import type { RangeContext } from './range.ts';
 
-type Horizontal = 'left' | 'center' | 'normal' | 'right' | null;
-type Vertical = 'top' | 'middle' | 'bottom' | null;
+export type Horizontal = 'left' | 'center' | 'normal' | 'right' | null;
+export type Vertical = 'top' | 'middle' | 'bottom' | null;
 
 /** Alignment and wrapping of a range. */
 export function rangeAlignment(context: RangeContext): Partial<GoogleRange> {
@@ -20,8 +20,7 @@ export function rangeAlignment(context: RangeContext): Partial<GoogleRange> {
   return {
     setHorizontalAlignment: (alignment: Horizontal) => setStyle(horizontal(alignment)),
     setHorizontalAlignments: (alignments: Horizontal[][]) => setStyles(context, alignments, horizontal),
-    setVerticalAlignment: (alignment: Vertical) =>
-      setStyle({ verticalAlign: alignment as NonNullable<Style['verticalAlign']> }),
+    setVerticalAlignment: (alignment: Vertical) => setStyle(vertical(alignment)),
     setWrap: (isWrapped: boolean) => setStyle(wrapped(isWrapped)),
     setWraps: (areWrapped: boolean[][]) => setStyles(context, areWrapped, wrapped),
     setWrapStrategy: (strategy: GoogleWrapStrategy) => wrap(engineWrapping(strategy)),
@@ -30,9 +29,13 @@ export function rangeAlignment(context: RangeContext): Partial<GoogleRange> {
   };
 }
 
-const wrapped = (isWrapped: boolean): Style => ({ wrapping: isWrapped ? 'wrap' : 'overflow' });
-const horizontal = (alignment: Horizontal): Style => ({
+export const wrapped = (isWrapped: boolean): Style => ({ wrapping: isWrapped ? 'wrap' : 'overflow' });
+export const horizontal = (alignment: Horizontal): Style => ({
   align: (alignment === 'normal' ? null : alignment) as NonNullable<Style['align']>,
+});
+
+export const vertical = (alignment: Vertical): Style => ({
+  verticalAlign: alignment as NonNullable<Style['verticalAlign']>,
 });
 
 function engineWrapping(strategy: GoogleWrapStrategy): NonNullable<Style['wrapping']> {

@@ -9,8 +9,8 @@ import { requireSize } from './rangeValues.ts';
 
 const defaultFontSize = 10; // pt, of Google Sheets and of the engine
 
-type FontWeight = 'normal' | 'bold' | null;
-type FontStyle = 'normal' | 'italic' | null;
+export type FontWeight = 'normal' | 'bold' | null;
+export type FontStyle = 'normal' | 'italic' | null;
 type FontLine = 'none' | 'underline' | 'line-through' | null;
 
 /** Number formats, colours, fonts and borders of a range. */
@@ -97,10 +97,10 @@ export function rangeFormats(context: RangeContext): Partial<GoogleRange> {
 }
 
 /** An empty colour is the default one. */
-const fill = (colour: string | null): Style => ({ fillColor: hexColour(colour) ?? '' });
-const fontColour = (colour: string | null): Style => ({ textColor: hexColour(colour) ?? '' });
-const fontWeight = (value: FontWeight): Style => ({ bold: value === 'bold' });
-const fontStyle = (value: FontStyle): Style => ({ italic: value === 'italic' });
+export const fill = (colour: string | null): Style => ({ fillColor: hexColour(colour) ?? '' });
+export const fontColour = (colour: string | null): Style => ({ textColor: hexColour(colour) ?? '' });
+export const fontWeight = (value: FontWeight): Style => ({ bold: value === 'bold' });
+export const fontStyle = (value: FontStyle): Style => ({ italic: value === 'italic' });
 const fontLine = (value: FontLine): Style => ({
   underline: value === 'underline',
   strikethrough: value === 'line-through',

@@ -34,7 +34,8 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
       if (references.length === 0) throw new Error('Sheet.getRangeList: there must be at least one range');
       return createRangeList(
         workbook,
-        references.map((reference) => rangeOfReference(workbook, sheetId, reference)),
+        sheetId,
+        references.map((reference) => zoneOfReference(workbook, sheetId, reference)),
       );
     },
 
@@ -81,16 +82,19 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
 }
 
 /** @throws Error when the reference is neither A1 notation nor a named range of the sheet */
-export function rangeOfReference(workbook: Workbook, sheetId: string, text: string): GoogleRange {
+export const rangeOfReference = (workbook: Workbook, sheetId: string, text: string): GoogleRange =>
+  createRange(workbook, sheetId, zoneOfReference(workbook, sheetId, text));
+
+function zoneOfReference(workbook: Workbook, sheetId: string, text: string): Zone {
   const { getters } = workbook.model;
   const { sheetName, reference } = splitSheetName(text);
   const isHere = sheetName === undefined || sheetName === getters.getSheetName(sheetId);
   const zone = isHere
     ? parseA1(reference, getters.getNumberRows(sheetId), getters.getNumberCols(sheetId))
     : undefined;
-  if (zone) return createRange(workbook, sheetId, zone);
+  if (zone) return zone;
   const named = getters.getNamedRange(text)?.range;
-  if (named?.sheetId === sheetId) return createRange(workbook, sheetId, named.zone);
+  if (named?.sheetId === sheetId) return named.zone;
   throw new Error(`Range not found: ${text}`);
 }
 
