@@ -180,32 +180,6 @@ describe('laid out again', () => {
   });
 });
 
-describe('interrupted', async () => {
-  const reference = await localHost();
-  reference.run('layOutTables_', minimal);
-  const expected = workbookState(reference);
-  const { count } = reference.workbook.calls;
-  // Every call would take an hour: a sample of them, spread evenly, with the first and the last.
-  const samples = 24;
-  const calls = Array.from(
-    { length: samples },
-    (_, index) => 1 + Math.round((index * (count - 1)) / (samples - 1)),
-  );
-
-  test.each(calls)(
-    'at call %i it can be run again, to the same workbook',
-    { timeout: 120_000 },
-    async (call) => {
-      const host = await localHost();
-      host.workbook.calls.failAt(call);
-      expect(() => host.run('layOutTables_', minimal)).toThrow(`Service failed at call ${call}`);
-      host.workbook.calls.reset();
-      host.run('layOutTables_', minimal);
-      expect(workbookState(host)).toEqual(expected);
-    },
-  );
-});
-
 test('a workbook that is open can be asked for its blocks', () => {
   expect(godwit).toBeInstanceOf(LocalWorkbook);
   expect(() => godwit.block('NO_SUCH_BLOCK')).toThrow('no cell holds NO_SUCH_BLOCK');

@@ -31,13 +31,38 @@ export const olderLayout = (layout: Layout): Layout => ({
   sheets: layout.sheets.filter(({ name }) => !laterSheets.includes(name)).map(olderSheet),
 });
 
-/** A layout with few blocks and no pictures, which is laid out in a moment. */
+const withLittleRoom = (table: TableLayout): TableLayout => ({ ...table, room: Math.min(table.room, 3) });
+
+/** A layout with few blocks, no pictures and little room in its tables, which is laid out in a moment. */
 export const quickLayout = (layout: Layout): Layout => ({
   ...layout,
   sheets: layout.sheets.map((sheet) => ({
     ...sheet,
+    tables: sheet.tables.map(withLittleRoom),
     results: sheet.results
       .filter((result) => ['PACKAGE_COMPARISON', 'COST_TABLE'].includes(result.function))
       .map((result) => ({ ...result, charts: [] })),
   })),
 });
+
+/** Sheets of every kind: lines, blocks with bars, with curves, tables of every shape alone, beside each other and a block. */
+const kindsOfSheets = ['Start', 'Comparison', 'Range and fuel', 'Quote', 'Seats and tanks', 'Packages'];
+const kindsOfBlocks = ['PACKAGE_COMPARISON', 'WEIGHT_BUILD_UP', 'PAYLOAD_RANGE', 'QUOTE_LINES'];
+
+/** All tables on few sheets, one sheet of every kind: the whole way of laying out, in the shortest time. */
+export function smallLayout(layout: Layout): Layout {
+  const kept = layout.sheets.filter(({ name }) => kindsOfSheets.includes(name));
+  const others = layout.sheets.filter(({ name }) => !kindsOfSheets.includes(name));
+  const rest = {
+    ...(others.find(({ role }) => role === 'data') as SheetLayout),
+    tables: others.flatMap((each) => each.tables),
+  };
+  return {
+    ...layout,
+    sheets: [...kept, rest].map((sheet) => ({
+      ...sheet,
+      tables: sheet.tables.map(withLittleRoom),
+      results: sheet.results.filter((result) => kindsOfBlocks.includes(result.function)),
+    })),
+  };
+}

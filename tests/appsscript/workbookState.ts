@@ -1,3 +1,5 @@
+import { parseA1, positionsOf } from '../../src/local/host/a1.ts';
+import type { Zone } from '../../src/local/host/engine.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 
@@ -7,6 +9,21 @@ interface Sheet extends Json {
   readonly id: string;
   readonly name: string;
   readonly cells: Json;
+}
+
+interface ValidationRule extends Json {
+  readonly ranges: readonly string[];
+}
+
+/** What is offered where, however the host divides its cells among ranges and rules. */
+function rulesByCells(rules: readonly ValidationRule[]): string[] {
+  const cells = rules.flatMap(({ ranges, id, ...rule }) =>
+    ranges.flatMap((range) => {
+      const zone = parseA1(range, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY) as Zone;
+      return [...positionsOf(zone)].map(({ col, row }) => `${row} ${col} ${JSON.stringify(rule)}`);
+    }),
+  );
+  return cells.sort();
 }
 
 /**
@@ -42,7 +59,7 @@ export function workbookState(host: LocalHost): Json {
       styles: meant(sheet.styles, styles),
       formats: meant(sheet.formats, formats),
       borders: meant(sheet.borders, borders),
-      dataValidationRules: sorted(sheet.dataValidationRules),
+      dataValidationRules: rulesByCells(sheet.dataValidationRules as ValidationRule[]),
       conditionalFormats: (sheet.conditionalFormats as { rule: unknown; ranges: unknown }[]).map(
         ({ rule, ranges }) => named({ rule, ranges }),
       ),

@@ -1,0 +1,33 @@
+import type { LocalHost } from '../../src/local/host/localHost.ts';
+import type { Layout } from '../../src/workbook/layout.ts';
+
+/** A kind of call in a step of a run, and the number of one such call. */
+interface CallSite {
+  readonly step: string;
+  readonly call: number;
+}
+
+/** What a run is at by its toast: the steps before the sheets as they are called, sheets by what stands on them. */
+function stepOf(message: string | undefined, { sheets }: Layout): string {
+  const sheet = sheets.find(({ name }) => name === message);
+  if (sheet === undefined) return message ?? 'Begin';
+  return sheet.results.length > 0 ? 'a sheet with blocks' : 'a sheet of lines or tables';
+}
+
+/** Every kind of call in every step: one of them each, the first, the last and one in the middle by turns. */
+export function callSites({ workbook }: LocalHost, layout: Layout): CallSite[] {
+  const toasts = workbook.ui.toasts.map(({ message }) => message);
+  const sites = new Map<string, { step: string; calls: number[] }>();
+  let at = 0;
+  workbook.calls.names.forEach((name, index) => {
+    if (name === 'Spreadsheet.toast') at++;
+    const step = stepOf(toasts[at - 1], layout);
+    const site = sites.get(`${step} ${name}`) ?? { step, calls: [] };
+    site.calls.push(index + 1);
+    sites.set(`${step} ${name}`, site);
+  });
+  return [...sites.values()].map(({ step, calls }, turn) => {
+    const places = [0, calls.length - 1, calls.length >> 1];
+    return { step, call: calls[places[turn % 3] as number] as number };
+  });
+}

@@ -1,0 +1,52 @@
+/**
+ * Laying out is cut short, and done again: the workbook is then the same as without the interruption.
+ *
+ * Covered: every kind of call in every step before the sheets, on sheets with blocks and on sheets without, each failing
+ * once, of a layout with all tables and a sheet of every kind; and some calls of the whole layout, spread evenly. Not
+ * covered: every single one of its some 2,200 calls.
+ */
+import { describe, expect, test } from 'vitest';
+import { layout } from '../../src/workbook/sheets.ts';
+import { sample } from '../workbook/grownTables.ts';
+import { callSites } from './callSites.ts';
+import { failAt, type Run, uninterrupted } from './interruption.ts';
+import { smallLayout } from './olderLayout.ts';
+
+const grids = sample('minimal');
+
+describe('a new workbook', async () => {
+  const run: Run = { layout: smallLayout(layout), grids };
+  const { host, expected } = await uninterrupted(run);
+  const sites = callSites(host, run.layout);
+  const steps = [...new Set(sites.map(({ step }) => step))];
+
+  test('has the steps that it says it has', () => {
+    expect(steps).toEqual([
+      'Begin',
+      'Sheets',
+      'Tables',
+      'Results',
+      'a sheet of lines or tables',
+      'a sheet with blocks',
+    ]);
+  });
+
+  test.each(steps)('can be laid out again after any kind of call: %s', { timeout: 300_000 }, async (step) => {
+    for (const { call } of sites.filter((site) => site.step === step)) await failAt(run, call, expected);
+  });
+});
+
+describe('the whole layout', async () => {
+  const run: Run = { layout, grids };
+  const { host, expected } = await uninterrupted(run);
+  const { count } = host.workbook.calls;
+  const samples = 4;
+  const calls = Array.from(
+    { length: samples },
+    (_, index) => 1 + Math.round((index * (count - 1)) / (samples - 1)),
+  );
+
+  test.each(calls)('can be laid out again after call %i', { timeout: 120_000 }, async (call) => {
+    await failAt(run, call, expected);
+  });
+});
