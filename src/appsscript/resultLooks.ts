@@ -101,6 +101,8 @@ function contentLook(
   const fills = Array.from({ length: result.columns }, (_, c) => (c < columns ? colours.headerFill : null));
   rangeOf(part(roomOf(placed), 0, 0, 1, result.columns)).setBackgrounds([fills]);
   const most = lines.map((line) => Math.max(1, ...line));
+  const tall = most.flatMap((count, r) => (count > 1 && !heads.includes(r) ? [r] : []));
+  paint(tall.map((r): PlaceLook => [part(roomOf(placed), r, 0, 1, columns), { vertical: 'top' }]));
   setHeights(
     view,
     row,
