@@ -1,5 +1,7 @@
 const scanStep = 609.6; // m, 2,000 ft
 
+const sameHeight = 1e-6; // m
+
 /** Heights from sea level to the ceiling at which curves are looked at, those where something changes among them. */
 export function scanHeights(top: number, corners: readonly (number | undefined)[]): number[] {
   const steps = Math.max(1, Math.ceil(top / scanStep));
@@ -7,5 +9,6 @@ export function scanHeights(top: number, corners: readonly (number | undefined)[
   const within = corners.filter(
     (height): height is number => height !== undefined && height > 0 && height < top,
   );
-  return [...new Set([...even, ...within])].sort((a, b) => a - b);
+  const besides = even.filter((one) => within.every((corner) => Math.abs(one - corner) > sameHeight));
+  return [...new Set([...besides, ...within])].sort((a, b) => a - b);
 }

@@ -29,6 +29,8 @@ export function segment(from: Vector, to: Vector): ConvexPolygon {
 const sumOf = (one: Vector, other: Vector): Vector =>
   one.map((coordinate, index) => coordinate + other[index]!);
 
+const sameSlope = 1e-12; // relative; stations at one arm differ so little by rounding, and keep the order they are given in
+
 /** Edges of both in order of slope: rising (1) or falling (−1). */
 function merge(one: readonly Vector[], other: readonly Vector[], rising: 1 | -1): Vector[] {
   const merged: Vector[] = [];
@@ -36,8 +38,9 @@ function merge(one: readonly Vector[], other: readonly Vector[], rising: 1 | -1)
   let j = 0;
   while (i < one.length && j < other.length) {
     const [first, second] = [one[i]!, other[j]!];
-    const turn = first[0]! * second[1]! - second[0]! * first[1]!; // above 0: the second is steeper
-    if (rising * turn >= 0) {
+    const [rise, otherRise] = [first[0]! * second[1]!, second[0]! * first[1]!];
+    const turn = rise - otherRise; // above 0: the second is steeper
+    if (rising * turn >= -sameSlope * (Math.abs(rise) + Math.abs(otherRise))) {
       merged.push(first);
       i++;
     } else {

@@ -28,7 +28,9 @@ const fields = {
     help: 'from the datum to the wheel’s axle or the jack point, measured in the attitude weighed',
   }),
   accuracy: quantity('mass', 'scale accuracy', {
-    above: 0,
+    in: 'lb',
+    atLeast: 0.01, // finer than any aircraft scale, and no scale that may be further off weighs one:
+    atMost: 50, // common practice, no source
     fallback: { value: toSi('mass', 1, 'lb'), source: `±1 lb: ${practice}` },
     help: 'how far that scale may be off either way, from its calibration',
   }),

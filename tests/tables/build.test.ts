@@ -85,7 +85,7 @@ describe('faults', () => {
       3,
       'scale accuracy',
       0,
-      'weighings, row 3 (A, nosewheel), scale accuracy: got 0, expected a number above 0 lb',
+      'weighings, row 3 (A, nosewheel), scale accuracy: got 0, expected a number of at least 0.01 lb',
     ],
     [
       'a negative tare',
