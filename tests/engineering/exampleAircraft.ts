@@ -27,7 +27,8 @@ export const textbookAirplane: AircraftInFlight = {
 };
 export const textbookMass = 2950 * pound;
 
-const efficiency = propellerEfficiency({ static: 0.42, climb: 0.76, cruise: 0.82 }, 38, 70);
+const efficiency = (trueAirspeed: number) =>
+  propellerEfficiency({ static: 0.42, climb: 0.76, cruise: 0.82 }, 38, 70)(trueAirspeed);
 
 /** An invented four-seater with takeoff power for five minutes. */
 export const fourSeater: AircraftInFlight = {

@@ -115,6 +115,12 @@ describe('cross-flow, both unmixed', () => {
     expect(crossFlowNtu(0.47622, 1)).toBeCloseTo(1, 3); // row of the table above, turned round
   });
 
+  // With C_r 1 the series is ε = 1 − e^−2N (I₀(2N) + I₁(2N)) (from memory); for large N the Bessel functions' own series leave
+  // 1 − (1 − 1/16N)/√(πN), here 1 − 0.99984375/√(400 π) = 0.9717949
+  test('a core of 400 NTU, for which a thousand terms count', () => {
+    expect(crossFlowEffectiveness(400, 1)).toBeCloseTo(0.9717949, 7);
+  });
+
   test.each([
     ['NTU below 0', () => crossFlowEffectiveness(-0.1, 0.5)],
     ['capacity ratio above 1', () => crossFlowEffectiveness(1, 1.2)],
