@@ -82,9 +82,10 @@ function takeoffPowerTop(flight: Flight): number {
 
 /** The hot day from sea level to the ceiling. */
 export function hotDayClimbs(engine: Package, flight: Flight): CoolingClimb[] {
-  const corners = [engine.criticalAltitude, flight.field.air.pressureAltitude];
+  const top = takeoffPowerTop(flight);
+  const corners = [engine.criticalAltitude, flight.field.air.pressureAltitude, top];
   const heights = scanHeights(flight.ceiling.pressureAltitude, corners);
-  return climbsAt(engine, flight, heights, hotDayDeviation, takeoffPowerTop(flight));
+  return climbsAt(engine, flight, heights, hotDayDeviation, top);
 }
 
 /** The mission's day from its field to its cruise altitude. */
