@@ -61,7 +61,7 @@ const meant: readonly (readonly [RegExp, RegExp, string])[] = [
 ];
 
 const halvings = 10;
-const noise = 1e-3; // of the greatest value: searches stop within 0.05 m/s and 2 m
+const noise = 4e-3; // of the greatest value: speeds are sought to 0.05 m/s either way, 0.1 of 30 m/s
 
 function jumpsOf({ sample, table, label, from, to, relative = false }: Sweep): string[] {
   const grids = sampleGrids(sample);
