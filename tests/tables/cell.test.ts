@@ -36,6 +36,8 @@ describe('numberIn', () => {
     ['12,5', 'a number with a decimal point and no comma'],
     ['1,379', 'a number with a decimal point and no comma'],
     ['1,379.5', 'a number without unit or separators'],
+    ['ca. 12,5', 'a number without unit or separators'],
+    ['12,5 kg', 'a number without unit or separators'],
     ['1 200', 'a number without unit or separators'],
     ['1\u00a0200', 'a number without unit or separators'],
     ["1'200", 'a number without unit or separators'],
