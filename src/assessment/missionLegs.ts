@@ -32,13 +32,15 @@ export function destinationField(mission: Mission): FieldAir {
  * A trip with no more fuel than it takes. The fuel weighs, and what weighs takes fuel: repeated until they agree, each
  * round from where the two before it lead to (Aitken), for what a kilogram of fuel takes hardly changes.
  * @param mass without the fuel of this trip
+ * @throws RangeError when they do not agree
  */
 function leastFuelTrip(aircraft: AircraftInFlight, plan: TripPlan, mass: number, distance: number): Trip {
   let fuel = 0;
   let before: { fuel: number; needed: number } | undefined;
   for (let round = 0; ; round++) {
     const trip = tripOverDistance(aircraft, plan, mass + fuel, distance);
-    if (!trip.possible || Math.abs(trip.totalFuel - fuel) < fuelTolerance || round >= mostRounds) return trip;
+    if (!trip.possible || Math.abs(trip.totalFuel - fuel) < fuelTolerance) return trip;
+    if (round >= mostRounds) throw new RangeError('fuel for the distance and its own weight do not settle');
     const { totalFuel: needed } = trip;
     const slope = before ? Math.min(0.9, (needed - before.needed) / (fuel - before.fuel)) : 0;
     before = { fuel, needed };
