@@ -45,11 +45,14 @@ function fileSheet(workbook: Workbook, sheetId: string): WriteSheet {
   }
   const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
   const colour = getters.getSheet(sheetId).color;
+  const charts = fileCharts(workbook, sheetId);
+  // A chart is as wide as the columns below it, which may hold nothing
+  const columns = Math.max(zone.right + 1, ...charts.map(({ anchor }) => anchor.to?.col ?? 0));
   return {
     name: getters.getSheetName(sheetId),
     cells,
     rows: [],
-    columns: Array.from({ length: zone.right + 1 }, (_, col) => ({
+    columns: Array.from({ length: columns }, (_, col) => ({
       width: characters(getters.getColSize(sheetId, col)),
       hidden: getters.isColHidden(sheetId, col),
     })),
@@ -76,7 +79,7 @@ function fileSheet(workbook: Workbook, sheetId: string): WriteSheet {
     },
     dataValidations: fileValidations(workbook, sheetId),
     conditionalRules: fileFormatRules(workbook, sheetId),
-    charts: fileCharts(workbook, sheetId),
+    charts,
   };
 }
 

@@ -28,7 +28,7 @@ const script = `
     book.setNamedRange('LOADINGS', sheet.getRange('A1:C8'));
     const chart = (type, range) => sheet.newChart().setChartType(Charts.ChartType[type]).addRange(sheet.getRange(range))
       .setNumHeaders(1);
-    sheet.insertChart(chart('SCATTER', 'A1:C8').setOption('title', 'Loadings').setOption('lineWidth', 2)
+    sheet.insertChart(chart('SCATTER', 'A1:D8').setOption('title', 'Loadings').setOption('lineWidth', 2)
       .setOption('pointSize', 0).setOption('series.0.color', '#333333')
       .setOption('series.1.lineDashStyle', [4, 4]).setOption('hAxis.title', 'CG, in')
       .setOption('hAxis.viewWindow.min', 76).setPosition(12, 1, 0, 0).build());
@@ -133,6 +133,16 @@ describe('charts', () => {
     expect(scatter).toContain('<c:min val="76"/>');
     expect(scatter).toContain('<a:prstDash val="dash"/>');
     expect(scatter).toContain('CG, in');
+  });
+
+  test('a column that waits for a curve is none yet', () => {
+    expect(charts[0]?.match(/<c:ser>/g)?.length).toBe(2); // of three columns, the last one empty
+  });
+
+  test('the columns under a chart are as wide as in the workbook, filled or not', () => {
+    // The last chart begins at column 8 and is 600 pixels wide, Google’s own width
+    const widths = sheet('Weight').columns?.map(({ width }) => Number(width) * 7 + 5) ?? [];
+    expect(widths.slice(7).reduce((sum, width) => sum + width, 0)).toBeGreaterThanOrEqual(600);
   });
 
   test('a stacked bar stacks, and is not touched', () => {
