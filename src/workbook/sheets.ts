@@ -27,14 +27,12 @@ const page = (
   ...given,
 });
 
-const sideBySide = [250, 76, 100]; // label, unit, a package each
-
 /** What a buyer asks, in the order in which it is asked. */
 const answers: readonly SheetLayout[] = [
   page('buyer', 'Comparison', 'Which package, at what price, weight and payload?', {
-    reading: 'One column a package. Differences are from the baseline, which is black in every picture.',
+    reading: 'One column a package. Differences are from the baseline, always black.',
     results: [r.comparison, r.buildUp],
-    widths: sideBySide,
+    widths: [330, 76, 100], // the two frozen columns as wide as the question above them
     frozenRows: 5,
     frozenColumns: 2,
   }),
@@ -58,7 +56,7 @@ const answers: readonly SheetLayout[] = [
   page('buyer', 'Climb and cruise', 'How does it climb, how fast is it, what field does it need?', {
     reading: 'At maximum takeoff weight in standard air where nothing else is said.',
     results: [r.flight],
-    widths: sideBySide,
+    widths: [250, 76, 100], // label, unit, a package each
   }),
   page('buyer', 'Cooling', 'Does it stay cool on the hottest day?', {
     reading: 'Above zero it stays within its limit. The weakest of its streams counts.',
