@@ -93,7 +93,7 @@ describe('a sheet deleted', () => {
     }
     expect(layout.sheets.every((each) => sheetId(each.name) !== undefined)).toBe(true);
     for (const { range } of tablesOf(name))
-      expect(host.workbook.model.getters.getNamedRange(range)).toBeDefined();
+      expect(host.workbook.model.getters.getNamedRange(range), range).toBeDefined();
   });
 });
 
@@ -110,12 +110,15 @@ describe('the name of a range deleted', () => {
     tables.map(({ range, table }) => [range, table] as const),
   );
   test.each(ranges)('%s', (range, table) => {
+    const named = () => host.workbook.model.getters.getNamedRange(range)?.range.zone;
+    const before = named();
     host.workbook.dispatch('DELETE_NAMED_RANGE', { name: range });
     if (['airframe', 'envelope', 'stations', 'tanks', 'packages', 'components'].includes(table))
       expect(told('checkData')).toContain(`${table}: got nothing, expected this table`);
     expect(told('layOutFromMenu')).not.toMatch(/Kept/);
     expect(cellContents(host)).toEqual(contents);
-    expect(host.workbook.model.getters.getNamedRange(range)).toBeDefined();
+    expect(before).toBeDefined();
+    expect(named()).toEqual(before);
   });
 });
 
