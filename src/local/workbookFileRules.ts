@@ -1,7 +1,7 @@
 import type { ConditionalRule, DataValidation } from 'hucre/xlsx';
 import { zoneToA1 } from './host/a1.ts';
 import type { GoogleRange } from './host/google.ts';
-import { placeOf } from './host/range.ts';
+import { placeOf } from './host/rangePlace.ts';
 import { currentRule } from './host/rangeValidation.ts';
 import type { Workbook } from './host/workbook.ts';
 import { absoluteReference, cellStyle } from './workbookFileStyle.ts';

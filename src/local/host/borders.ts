@@ -1,9 +1,9 @@
 import { positionsOf } from './a1.ts';
+import { hexColour } from './colour.ts';
 import type { Border, BorderDescr } from './engine.ts';
 import { borderStyles } from './enumerations.ts';
 import type { GoogleBorderStyle } from './google.ts';
-import type { RangePlace } from './range.ts';
-import { hexColour } from './rangeFormats.ts';
+import type { RangePlace } from './rangePlace.ts';
 
 /** For each edge: true draws it, false takes it away, null leaves it. */
 interface Edges {

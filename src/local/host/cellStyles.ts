@@ -1,8 +1,8 @@
 import { positionsOf, zoneOf } from './a1.ts';
 import type { Style } from './engine.ts';
 import type { GoogleRange } from './google.ts';
-import type { RangeContext } from './range.ts';
-import { requireSize } from './rangeValues.ts';
+import type { RangeContext } from './rangePlace.ts';
+import { requireSize } from './requireSize.ts';
 
 /** Gives every cell of a range a style of its own; a cell that looks so already is left alone, which is most of them. */
 export function setStyles<T>(

@@ -8,9 +8,11 @@ import type {
   GoogleContainerInfo,
   GoogleRange,
 } from './google.ts';
-import { createRange, placeOf } from './range.ts';
+import { ObjectRecords } from './objectRecords.ts';
+import { placeOf } from './rangePlace.ts';
 import { strict } from './strict.ts';
-import type { TrackedRange, Workbook } from './workbook.ts';
+import { rangesOf, type TrackedRange } from './trackedRange.ts';
+import type { Workbook } from './workbook.ts';
 
 /** A chart as the script built it. */
 export interface ChartSpec {
@@ -54,14 +56,9 @@ const knownOptions = new Set(
   ).split(' '),
 );
 
-const built = new WeakMap<object, BuiltChart>();
+const charts = new ObjectRecords<BuiltChart>('an EmbeddedChart');
 
-/** @throws Error when a script passes something else as a chart */
-export function builtChart(chart: GoogleChart): BuiltChart {
-  const known = built.get(chart);
-  if (!known) throw new Error('the argument must be an EmbeddedChart');
-  return known;
-}
+export const builtChart = (chart: GoogleChart): BuiltChart => charts.of(chart);
 
 export function createChart(workbook: Workbook, chart: BuiltChart): GoogleChart {
   const { spec, id } = chart;
@@ -76,7 +73,7 @@ export function createChart(workbook: Workbook, chart: BuiltChart): GoogleChart 
       }),
     modify: () => createChartBuilder(workbook, chart),
   });
-  built.set(object, chart);
+  charts.set(object, chart);
   return object;
 }
 
@@ -147,10 +144,6 @@ function containerInfo(workbook: Workbook, position: ChartPosition): GoogleConta
     getOffsetX: () => position.offsetX,
     getOffsetY: () => position.offsetY,
   });
-}
-
-function rangesOf(workbook: Workbook, ranges: readonly TrackedRange[]): GoogleRange[] {
-  return ranges.flatMap(({ sheetId, zone }) => (zone ? [createRange(workbook, sheetId, zone)] : []));
 }
 
 /** The value of an option by its dotted name. */

@@ -1,3 +1,4 @@
+import { hexColour } from './colour.ts';
 import type { Style } from './engine.ts';
 import { booleanCriteria } from './enumerations.ts';
 import type {
@@ -7,7 +8,7 @@ import type {
   GoogleConditionalFormatRuleBuilder,
   GoogleRange,
 } from './google.ts';
-import { hexColour } from './rangeFormats.ts';
+import { ObjectRecords } from './objectRecords.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -18,14 +19,9 @@ export interface FormatRule {
   readonly ranges: readonly GoogleRange[];
 }
 
-const specs = new WeakMap<object, FormatRule>();
+const specs = new ObjectRecords<FormatRule>('a ConditionalFormatRule');
 
-/** @throws Error when a script passes something else as a rule */
-export function formatRuleOf(rule: GoogleConditionalFormatRule): FormatRule {
-  const spec = specs.get(rule);
-  if (!spec) throw new Error('the argument must be a ConditionalFormatRule');
-  return spec;
-}
+export const formatRuleOf = (rule: GoogleConditionalFormatRule): FormatRule => specs.of(rule);
 
 export function createFormatRule(workbook: Workbook, spec: FormatRule): GoogleConditionalFormatRule {
   const rule = strict<GoogleConditionalFormatRule>(workbook.calls, 'ConditionalFormatRule', {

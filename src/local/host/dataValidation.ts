@@ -5,6 +5,7 @@ import type {
   GoogleDataValidationCriteria,
   GoogleRange,
 } from './google.ts';
+import { ObjectRecords } from './objectRecords.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -16,14 +17,9 @@ export interface ValidationRule {
   readonly helpText: string | null;
 }
 
-const specs = new WeakMap<object, ValidationRule>();
+const specs = new ObjectRecords<ValidationRule>('a DataValidation');
 
-/** @throws Error when a script passes something else as a rule */
-export function ruleOf(rule: GoogleDataValidation): ValidationRule {
-  const spec = specs.get(rule);
-  if (!spec) throw new Error('the argument must be a DataValidation');
-  return spec;
-}
+export const ruleOf = (rule: GoogleDataValidation): ValidationRule => specs.of(rule);
 
 export function createValidation(workbook: Workbook, spec: ValidationRule): GoogleDataValidation {
   const rule = strict<GoogleDataValidation>(workbook.calls, 'DataValidation', {

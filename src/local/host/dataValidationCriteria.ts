@@ -1,24 +1,14 @@
 import type { ValidationRule } from './dataValidation.ts';
 import type { DataValidationCriterion } from './engine.ts';
+import { engineCriteria } from './engineCriteria.ts';
 import type { GoogleRange } from './google.ts';
-import { placeOf } from './range.ts';
+import { placeOf } from './rangePlace.ts';
 import type { Workbook } from './workbook.ts';
 
-/** The engine's criteria that take the same values as Google's. */
 const sameValues: Readonly<Record<string, DataValidationCriterion['type']>> = {
+  ...engineCriteria,
   DATE_IS_VALID_DATE: 'dateIsValid',
-  NUMBER_BETWEEN: 'isBetween',
-  NUMBER_NOT_BETWEEN: 'isNotBetween',
-  NUMBER_EQUAL_TO: 'isEqual',
-  NUMBER_NOT_EQUAL_TO: 'isNotEqual',
-  NUMBER_GREATER_THAN: 'isGreaterThan',
-  NUMBER_GREATER_THAN_OR_EQUAL_TO: 'isGreaterOrEqualTo',
-  NUMBER_LESS_THAN: 'isLessThan',
-  NUMBER_LESS_THAN_OR_EQUAL_TO: 'isLessOrEqualTo',
-  TEXT_CONTAINS: 'containsText',
-  TEXT_DOES_NOT_CONTAIN: 'notContainsText',
   TEXT_EQUAL_TO: 'isEqualText',
-  CUSTOM_FORMULA: 'customFormula',
   CHECKBOX: 'isBoolean',
 };
 

@@ -1,4 +1,5 @@
 import type { GoogleHtmlOutput, GoogleHtmlService } from './google.ts';
+import { ObjectRecords } from './objectRecords.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -9,14 +10,9 @@ export interface HtmlPage {
   height: number | undefined;
 }
 
-const pages = new WeakMap<object, HtmlPage>();
+const pages = new ObjectRecords<HtmlPage>('an HtmlOutput');
 
-/** @throws Error when a script shows something else */
-export function pageOf(output: GoogleHtmlOutput): HtmlPage {
-  const page = pages.get(output);
-  if (!page) throw new Error('the argument must be an HtmlOutput');
-  return page;
-}
+export const pageOf = (output: GoogleHtmlOutput): HtmlPage => pages.of(output);
 
 /** @param files the project's HTML files by name, without the ending */
 export function createHtmlService(

@@ -5,11 +5,14 @@ import { type FunctionDescriptor, registerFunctions } from './functionAdapter.ts
 import { createHtmlService } from './html.ts';
 import { createLockService } from './lock.ts';
 import { createPropertiesService } from './properties.ts';
+import { createRange } from './range.ts';
 import { writeCell } from './rangeValues.ts';
+import { createSheet } from './sheet.ts';
 import type { WorkbookSnapshot } from './snapshot.ts';
+import { createSpreadsheet } from './spreadsheet.ts';
 import { createCharts, createSpreadsheetApp } from './spreadsheetApp.ts';
 import { createUtilities } from './utilities.ts';
-import { Workbook } from './workbook.ts';
+import { type ObjectMakers, Workbook } from './workbook.ts';
 
 /** Runs a script with the given globals and returns the globals it defined. */
 export type Evaluate = (globals: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
@@ -28,6 +31,8 @@ interface Hosting {
   readonly snapshot?: WorkbookSnapshot | undefined;
 }
 
+const makers: ObjectMakers = { range: createRange, sheet: createSheet, spreadsheet: createSpreadsheet };
+
 /** A script and the workbook it is bound to. */
 export class LocalHost {
   readonly workbook: Workbook;
@@ -35,7 +40,7 @@ export class LocalHost {
   /** @param snapshot a workbook as it was left; without one it is new */
   constructor({ engine, snapshot, ...script }: BoundScript & Hosting) {
     registerFunctions(engine, script.functions); // known before formulas are read that call them
-    this.workbook = new Workbook(engine, snapshot);
+    this.workbook = new Workbook(engine, makers, snapshot);
     this.loadScript(script);
     if (snapshot) this.workbook.dispatch('EVALUATE_CELLS', {});
   }

@@ -1,5 +1,5 @@
 import type { GoogleNamedRange, GoogleRange } from './google.ts';
-import { createRange, placeOf } from './range.ts';
+import { placeOf } from './rangePlace.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -26,7 +26,7 @@ export function namedRangesOf(workbook: Workbook, sheetId?: string): GoogleNamed
 
 export function rangeByName(workbook: Workbook, name: string): GoogleRange | null {
   const range = workbook.model.getters.getNamedRange(name)?.range;
-  return range ? createRange(workbook, range.sheetId, range.zone) : null;
+  return range ? workbook.range(range.sheetId, range.zone) : null;
 }
 
 export function removeNamedRange(workbook: Workbook, name: string): void {

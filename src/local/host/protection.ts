@@ -1,9 +1,10 @@
 import type { Zone } from './engine.ts';
 import { protectionTypes } from './enumerations.ts';
 import type { GoogleProtection, GoogleProtectionType, GoogleRange } from './google.ts';
-import { createRange, placeOf } from './range.ts';
+import { placeOf } from './rangePlace.ts';
 import { strict } from './strict.ts';
-import type { TrackedRange, Workbook } from './workbook.ts';
+import { rangesOf, type TrackedRange } from './trackedRange.ts';
+import type { Workbook } from './workbook.ts';
 
 /**
  * A protection as the script set it. It is recorded and not enforced: the engine's own lock binds the script too, which
@@ -49,10 +50,6 @@ export function protectionsOf(
 }
 
 function createProtection(workbook: Workbook, record: ProtectionRecord): GoogleProtection {
-  const { getters } = workbook.model;
-  const rangesOf = (tracked: readonly TrackedRange[]): GoogleRange[] =>
-    tracked.flatMap(({ sheetId, zone }) => (zone ? [createRange(workbook, sheetId, zone)] : []));
-
   const protection: GoogleProtection = strict<GoogleProtection>(workbook.calls, 'Protection', {
     canEdit: () => true,
     getDescription: () => record.description,
@@ -67,11 +64,10 @@ function createProtection(workbook: Workbook, record: ProtectionRecord): GoogleP
     },
     getProtectionType: () => (record.range ? protectionTypes.RANGE : protectionTypes.SHEET),
     getRange() {
-      const [range] = record.range ? rangesOf([record.range]) : [];
-      const whole = () => createRange(workbook, record.sheetId, getters.getSheetZone(record.sheetId));
-      return range ?? whole();
+      const { sheetId, range } = record;
+      return workbook.range(sheetId, range?.zone ?? workbook.model.getters.getSheetZone(sheetId));
     },
-    getUnprotectedRanges: () => rangesOf(record.unprotected),
+    getUnprotectedRanges: () => rangesOf(workbook, record.unprotected),
     setUnprotectedRanges(ranges: GoogleRange[]) {
       record.unprotected = ranges.map((range) => {
         const { sheetId, zone } = placeOf(range);

@@ -3,31 +3,11 @@ import type { GoogleRange } from './google.ts';
 import { rangeAlignment } from './rangeAlignment.ts';
 import { rangeFormats } from './rangeFormats.ts';
 import { rangeGeometry } from './rangeGeometry.ts';
+import { type RangeContext, rangePlaces } from './rangePlace.ts';
 import { rangeValidation } from './rangeValidation.ts';
 import { rangeValues } from './rangeValues.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
-
-/** Where a range is. Like Google's, it stays where it is when rows are inserted above it. */
-export interface RangePlace {
-  readonly workbook: Workbook;
-  readonly sheetId: string;
-  readonly zone: Zone;
-}
-
-/** A range's place and, for methods that return it, the range. */
-export interface RangeContext extends RangePlace {
-  readonly range: () => GoogleRange;
-}
-
-const places = new WeakMap<object, RangePlace>();
-
-/** @throws Error when a script passes something else as a range */
-export function placeOf(range: GoogleRange): RangePlace {
-  const place = places.get(range);
-  if (!place) throw new Error('the argument must be a Range');
-  return place;
-}
 
 /** @throws Error when the zone reaches beyond the sheet */
 export function createRange(workbook: Workbook, sheetId: string, zone: Zone): GoogleRange {
@@ -50,6 +30,6 @@ export function createRange(workbook: Workbook, sheetId: string, zone: Zone): Go
     ...rangeAlignment(context),
     ...rangeValidation(context),
   });
-  places.set(range, context);
+  rangePlaces.set(range, context);
   return range;
 }

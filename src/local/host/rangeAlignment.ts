@@ -2,7 +2,7 @@ import { setStyles } from './cellStyles.ts';
 import type { Style } from './engine.ts';
 import { wrapStrategies } from './enumerations.ts';
 import type { GoogleRange, GoogleWrapStrategy } from './google.ts';
-import type { RangeContext } from './range.ts';
+import type { RangeContext } from './rangePlace.ts';
 
 export type Horizontal = 'left' | 'center' | 'normal' | 'right' | null;
 export type Vertical = 'top' | 'middle' | 'bottom' | null;

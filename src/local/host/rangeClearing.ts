@@ -1,5 +1,5 @@
 import { positionsOf } from './a1.ts';
-import type { RangePlace } from './range.ts';
+import type { RangePlace } from './rangePlace.ts';
 import { applyRule } from './rangeValidation.ts';
 
 interface ClearOptions {

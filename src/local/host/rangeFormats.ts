@@ -1,11 +1,12 @@
 import { positionsOf, rowsOf, zoneOf } from './a1.ts';
 import { setBorder } from './borders.ts';
 import { setStyles } from './cellStyles.ts';
+import { hexColour } from './colour.ts';
 import type { Style } from './engine.ts';
 import type { GoogleBorderStyle, GoogleRange } from './google.ts';
 import { engineFormat, generalFormat } from './numberFormat.ts';
-import type { RangeContext } from './range.ts';
-import { requireSize } from './rangeValues.ts';
+import type { RangeContext } from './rangePlace.ts';
+import { requireSize } from './requireSize.ts';
 
 const defaultFontSize = 10; // pt, of Google Sheets and of the engine
 
@@ -105,10 +106,3 @@ const fontLine = (value: FontLine): Style => ({
   underline: value === 'underline',
   strikethrough: value === 'line-through',
 });
-
-/** @throws Error for a colour by name: both hosts know it, but not by the same names */
-export function hexColour(colour: string | null): string | undefined {
-  if (colour === null) return undefined;
-  if (!/^#[0-9a-f]{6}$/i.test(colour)) throw new Error(`a colour must be #rrggbb or null, got ${colour}`);
-  return colour;
-}

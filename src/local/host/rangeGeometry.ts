@@ -1,8 +1,8 @@
 import { sizeOf, zoneOf, zoneToA1 } from './a1.ts';
 import type { GoogleRange } from './google.ts';
 import { protect } from './protection.ts';
-import { createRange, type RangeContext } from './range.ts';
-import { activateSheet, createSheet } from './sheet.ts';
+import type { RangeContext } from './rangePlace.ts';
+import { activateSheet } from './sheet.ts';
 
 /** Where a range is, ranges beside it, merging and protecting. */
 export function rangeGeometry(context: RangeContext): Partial<GoogleRange> {
@@ -13,7 +13,7 @@ export function rangeGeometry(context: RangeContext): Partial<GoogleRange> {
 
   return {
     getA1Notation: () => zoneToA1(zone),
-    getSheet: () => createSheet(workbook, sheetId),
+    getSheet: () => workbook.sheet(sheetId),
     getRow: () => top + 1,
     getColumn: () => left + 1,
     getLastRow: () => bottom + 1,
@@ -28,13 +28,13 @@ export function rangeGeometry(context: RangeContext): Partial<GoogleRange> {
     },
 
     getCell(row: number, column: number) {
-      return createRange(workbook, sheetId, zoneOf({ col: left + column - 1, row: top + row - 1 }));
+      return workbook.range(sheetId, zoneOf({ col: left + column - 1, row: top + row - 1 }));
     },
 
     offset(rowOffset: number, columnOffset: number, numRows: number = rows, numColumns: number = columns) {
       const firstRow = top + rowOffset;
       const firstColumn = left + columnOffset;
-      return createRange(workbook, sheetId, {
+      return workbook.range(sheetId, {
         top: firstRow,
         bottom: firstRow + numRows - 1,
         left: firstColumn,

@@ -2,7 +2,6 @@ import { setBorder } from './borders.ts';
 import type { Style, Zone } from './engine.ts';
 import type { GoogleBorderStyle, GoogleRangeList } from './google.ts';
 import { engineFormat } from './numberFormat.ts';
-import { createRange } from './range.ts';
 import { type Horizontal, horizontal, type Vertical, vertical, wrapped } from './rangeAlignment.ts';
 import { type FontStyle, type FontWeight, fill, fontColour, fontStyle, fontWeight } from './rangeFormats.ts';
 import { strict } from './strict.ts';
@@ -20,7 +19,7 @@ export function createRangeList(
     return list;
   };
   const list: GoogleRangeList = strict<GoogleRangeList>(workbook.calls, 'RangeList', {
-    getRanges: () => zones.map((zone) => createRange(workbook, sheetId, zone)),
+    getRanges: () => zones.map((zone) => workbook.range(sheetId, zone)),
     setBackground: (colour: string | null) => setStyle(fill(colour)),
     setFontColor: (colour: string | null) => setStyle(fontColour(colour)),
     setFontSize: (points: number) => setStyle({ fontSize: points }),

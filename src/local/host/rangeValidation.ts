@@ -4,8 +4,8 @@ import { engineCriterion } from './dataValidationCriteria.ts';
 import type { CellPosition, Zone } from './engine.ts';
 import { validationCriteria } from './enumerations.ts';
 import type { GoogleDataValidation, GoogleRange } from './google.ts';
-import { createRange, type RangeContext, type RangePlace } from './range.ts';
-import { requireSize } from './rangeValues.ts';
+import type { RangeContext, RangePlace } from './rangePlace.ts';
+import { requireSize } from './requireSize.ts';
 import type { Workbook } from './workbook.ts';
 
 /** Data validation and checkboxes of a range. */
@@ -115,7 +115,7 @@ export function currentRule(
   const spec = workbook.validationRules.get(id);
   if (!spec || criterion.type !== 'isValueInRange') return spec;
   const range = workbook.model.getters.getRangeFromSheetXC(sheetId, String(criterion.values[0]));
-  return { ...spec, values: [createRange(workbook, range.sheetId, range.zone), ...spec.values.slice(1)] };
+  return { ...spec, values: [workbook.range(range.sheetId, range.zone), ...spec.values.slice(1)] };
 }
 
 type EngineRule = ReturnType<Workbook['model']['getters']['getDataValidationRules']>[number];

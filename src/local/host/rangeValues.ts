@@ -1,9 +1,10 @@
-import { positionsOf, rowsOf, sizeOf, zoneOf, zoneToA1 } from './a1.ts';
+import { positionsOf, rowsOf, sizeOf } from './a1.ts';
 import { scriptValue, typedContent } from './cellValue.ts';
-import type { CellPosition, EvaluatedCell, Zone } from './engine.ts';
+import type { CellPosition, EvaluatedCell } from './engine.ts';
 import type { GoogleRange } from './google.ts';
-import type { RangeContext } from './range.ts';
 import { clearRange } from './rangeClearing.ts';
+import type { RangeContext } from './rangePlace.ts';
+import { requireSize } from './requireSize.ts';
 import type { Workbook } from './workbook.ts';
 
 /** Values and formulas of a range. */
@@ -76,15 +77,13 @@ export function rangeValues(context: RangeContext): Partial<GoogleRange> {
 
 /** @throws Error naming the cell when the value can't be written there */
 export function writeCell(workbook: Workbook, position: CellPosition, value: unknown): void {
-  const { getters } = workbook.model;
   let typed: ReturnType<typeof typedContent>;
   try {
     typed = typedContent(value);
   } catch (error) {
-    const place = `${getters.getSheetName(position.sheetId)}!${zoneToA1(zoneOf(position))}`;
-    throw new Error(`${place}: ${(error as Error).message}`);
+    throw new Error(`${workbook.placeName(position)}: ${(error as Error).message}`);
   }
-  const needsFormat = typed.format !== undefined && !getters.getCell(position)?.format;
+  const needsFormat = typed.format !== undefined && !workbook.model.getters.getCell(position)?.format;
   workbook.write(position, typed.content, needsFormat ? typed.format : undefined);
 }
 
@@ -97,23 +96,4 @@ function formulaOf(workbook: Workbook, position: CellPosition): string {
 function requireFormula(formula: string): string {
   if (formula === '' || formula.startsWith('=')) return formula;
   throw new Error(`a formula must begin with '=', got '${formula}'`);
-}
-
-/** Google's wording, so that what a person finds by searching for it is right. From memory. */
-export function requireSize(values: readonly (readonly unknown[])[], zone: Zone): void {
-  const { rows, columns } = sizeOf(zone);
-  if (!Array.isArray(values) || !values.every(Array.isArray)) {
-    throw new Error('the values must be rows of cells');
-  }
-  if (values.length !== rows) {
-    throw new Error(
-      `The number of rows in the data does not match the number of rows in the range. The data has ${values.length} but the range has ${rows}.`,
-    );
-  }
-  const odd = values.find((row) => row.length !== columns);
-  if (odd) {
-    throw new Error(
-      `The number of columns in the data does not match the number of columns in the range. The data has ${odd.length} but the range has ${columns}.`,
-    );
-  }
 }

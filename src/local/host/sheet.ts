@@ -1,11 +1,12 @@
+import { hexColour } from './colour.ts';
 import type { GoogleProtectionType, GoogleSheet } from './google.ts';
 import { namedRangesOf } from './namedRange.ts';
+import { ObjectRecords } from './objectRecords.ts';
 import { protect, protectionsOf } from './protection.ts';
 import { sheetCells } from './sheetCells.ts';
 import { sheetCharts } from './sheetCharts.ts';
 import { sheetGrid } from './sheetGrid.ts';
 import { sheetRules } from './sheetRules.ts';
-import { createSpreadsheet } from './spreadsheet.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -16,14 +17,9 @@ export interface SheetContext {
   readonly sheet: () => GoogleSheet;
 }
 
-const ids = new WeakMap<object, string>();
+const ids = new ObjectRecords<string>('a Sheet');
 
-/** @throws Error when a script passes something else as a sheet */
-export function sheetIdOf(sheet: GoogleSheet): string {
-  const id = ids.get(sheet);
-  if (id === undefined) throw new Error('the argument must be a Sheet');
-  return id;
-}
+export const sheetIdOf = (sheet: GoogleSheet): string => ids.of(sheet);
 
 export function createSheet(workbook: Workbook, sheetId: string): GoogleSheet {
   const context: SheetContext = { workbook, sheetId, sheet: () => sheet };
@@ -51,7 +47,7 @@ function sheetIdentity({ workbook, sheetId, sheet }: SheetContext): Partial<Goog
     },
     getSheetId: () => Number(sheetId),
     getIndex: () => getters.getSheetIds().indexOf(sheetId) + 1,
-    getParent: () => createSpreadsheet(workbook),
+    getParent: () => workbook.spreadsheet(),
 
     activate() {
       activateSheet(workbook, sheetId);
@@ -69,7 +65,8 @@ function sheetIdentity({ workbook, sheetId, sheet }: SheetContext): Partial<Goog
     isSheetHidden: isHidden,
 
     setTabColor(colour: string | null) {
-      workbook.dispatch('COLOR_SHEET', colour === null ? { sheetId } : { sheetId, color: colour });
+      const color = hexColour(colour);
+      workbook.dispatch('COLOR_SHEET', color === undefined ? { sheetId } : { sheetId, color });
       return sheet();
     },
     getTabColor: () => getters.getSheet(sheetId).color ?? null,

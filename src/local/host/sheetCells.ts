@@ -1,7 +1,6 @@
 import { parseA1, splitSheetName } from './a1.ts';
 import type { Zone } from './engine.ts';
 import type { GoogleRange, GoogleSheet } from './google.ts';
-import { createRange } from './range.ts';
 import { clearRange } from './rangeClearing.ts';
 import { createRangeList } from './rangeList.ts';
 import { writeCell } from './rangeValues.ts';
@@ -27,7 +26,7 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
       const left = column - 1;
       const top = first - 1;
       const zone = { left, top, right: left + numColumns - 1, bottom: top + numRows - 1 };
-      return createRange(workbook, sheetId, zone);
+      return workbook.range(sheetId, zone);
     },
 
     getRangeList(references: string[]) {
@@ -42,7 +41,7 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
     getDataRange() {
       const { row, column } = lastCell(workbook, sheetId);
       const zone = { left: 0, top: 0, right: Math.max(column, 1) - 1, bottom: Math.max(row, 1) - 1 };
-      return createRange(workbook, sheetId, zone);
+      return workbook.range(sheetId, zone);
     },
 
     getLastRow: () => lastCell(workbook, sheetId).row,
@@ -83,7 +82,7 @@ export function sheetCells({ workbook, sheetId, sheet }: SheetContext): Partial<
 
 /** @throws Error when the reference is neither A1 notation nor a named range of the sheet */
 export const rangeOfReference = (workbook: Workbook, sheetId: string, text: string): GoogleRange =>
-  createRange(workbook, sheetId, zoneOfReference(workbook, sheetId, text));
+  workbook.range(sheetId, zoneOfReference(workbook, sheetId, text));
 
 function zoneOfReference(workbook: Workbook, sheetId: string, text: string): Zone {
   const { getters } = workbook.model;

@@ -1,23 +1,14 @@
 import { createFormatRule, formatRuleOf } from './conditionalFormat.ts';
 import type { SingleColorRules } from './engine.ts';
+import { engineCriteria } from './engineCriteria.ts';
 import type { GoogleConditionalFormatRule, GoogleSheet } from './google.ts';
-import { createRange, placeOf } from './range.ts';
+import { placeOf } from './rangePlace.ts';
 import type { SheetContext } from './sheet.ts';
 
 const operators: Readonly<Record<string, SingleColorRules['operator']>> = {
+  ...engineCriteria,
   CELL_EMPTY: 'isEmpty',
   CELL_NOT_EMPTY: 'isNotEmpty',
-  CUSTOM_FORMULA: 'customFormula',
-  NUMBER_BETWEEN: 'isBetween',
-  NUMBER_NOT_BETWEEN: 'isNotBetween',
-  NUMBER_EQUAL_TO: 'isEqual',
-  NUMBER_NOT_EQUAL_TO: 'isNotEqual',
-  NUMBER_GREATER_THAN: 'isGreaterThan',
-  NUMBER_GREATER_THAN_OR_EQUAL_TO: 'isGreaterOrEqualTo',
-  NUMBER_LESS_THAN: 'isLessThan',
-  NUMBER_LESS_THAN_OR_EQUAL_TO: 'isLessOrEqualTo',
-  TEXT_CONTAINS: 'containsText',
-  TEXT_DOES_NOT_CONTAIN: 'notContainsText',
   TEXT_EQUAL_TO: 'isEqual',
   TEXT_STARTS_WITH: 'beginsWithText',
   TEXT_ENDS_WITH: 'endsWithText',
@@ -65,7 +56,7 @@ export function sheetRules({ workbook, sheetId }: SheetContext): Partial<GoogleS
         const spec = workbook.formatRules.get(id);
         if (!spec) return []; // made by a person in the page
         const current = ranges.map((range) =>
-          createRange(workbook, sheetId, getters.getRangeFromSheetXC(sheetId, range).zone),
+          workbook.range(sheetId, getters.getRangeFromSheetXC(sheetId, range).zone),
         );
         return [createFormatRule(workbook, { ...spec, ranges: current })];
       }),

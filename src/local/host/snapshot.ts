@@ -3,7 +3,8 @@ import type { FormatRule } from './conditionalFormat.ts';
 import type { ValidationRule } from './dataValidation.ts';
 import { booleanCriteria, chartTypes, validationCriteria } from './enumerations.ts';
 import type { ProtectionRecord } from './protection.ts';
-import type { TrackedRange, Workbook } from './workbook.ts';
+import type { TrackedRange } from './trackedRange.ts';
+import type { Workbook } from './workbook.ts';
 
 /** Rules by the engine's id. */
 type Rules<T> = readonly (readonly [string, T])[];

@@ -2,7 +2,7 @@ import { splitSheetName } from './a1.ts';
 import type { GoogleProtectionType, GoogleRange, GoogleSheet, GoogleSpreadsheet } from './google.ts';
 import { namedRangesOf, rangeByName, removeNamedRange, setNamedRange } from './namedRange.ts';
 import { protectionsOf } from './protection.ts';
-import { activateSheet, createSheet, sheetIdOf } from './sheet.ts';
+import { activateSheet, sheetIdOf } from './sheet.ts';
 import { rangeOfReference } from './sheetCells.ts';
 import { strict } from './strict.ts';
 import { newSheetColumns, newSheetRows, type Workbook } from './workbook.ts';
@@ -10,7 +10,6 @@ import { newSheetColumns, newSheetRows, type Workbook } from './workbook.ts';
 /** The one open spreadsheet. */
 export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
   const { getters } = workbook.model;
-  const active = () => createSheet(workbook, getters.getActiveSheetId());
   const idByName = (name: string) => getters.getSheetIds().find((id) => getters.getSheetName(id) === name);
 
   const spreadsheet: GoogleSpreadsheet = strict<GoogleSpreadsheet>(workbook.calls, 'Spreadsheet', {
@@ -22,14 +21,13 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
     getSpreadsheetLocale: () => 'en_US',
     getSpreadsheetTimeZone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
 
-    getSheets: () => getters.getSheetIds().map((id) => createSheet(workbook, id)),
+    getSheets: () => getters.getSheetIds().map((id) => workbook.sheet(id)),
     getNumSheets: () => getters.getSheetIds().length,
     getSheetByName(name: string) {
       const id = idByName(name);
-      return id === undefined ? null : createSheet(workbook, id);
+      return id === undefined ? null : workbook.sheet(id);
     },
-    getSheetById: (id: number) =>
-      getters.tryGetSheet(String(id)) ? createSheet(workbook, String(id)) : null,
+    getSheetById: (id: number) => (getters.tryGetSheet(String(id)) ? workbook.sheet(String(id)) : null),
 
     insertSheet(nameOrIndex?: unknown, index?: unknown) {
       const isNamed = typeof nameOrIndex === 'string';
@@ -50,7 +48,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
         cols: newSheetColumns,
       });
       activateSheet(workbook, sheetId);
-      return createSheet(workbook, sheetId);
+      return workbook.sheet(sheetId);
     },
 
     deleteSheet(sheet: GoogleSheet) {
@@ -58,7 +56,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
       workbook.dispatch('DELETE_SHEET', { sheetId, sheetName: getters.getSheetName(sheetId) });
     },
 
-    getActiveSheet: active,
+    getActiveSheet: () => workbook.sheet(getters.getActiveSheetId()),
     setActiveSheet(sheet: GoogleSheet) {
       activateSheet(workbook, sheetIdOf(sheet));
       return sheet;

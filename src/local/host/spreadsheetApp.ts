@@ -11,8 +11,7 @@ import {
   wrapStrategies,
 } from './enumerations.ts';
 import type { GoogleCharts, GoogleSheet, GoogleSpreadsheetApp } from './google.ts';
-import { activateSheet, createSheet, sheetIdOf } from './sheet.ts';
-import { createSpreadsheet } from './spreadsheet.ts';
+import { activateSheet, sheetIdOf } from './sheet.ts';
 import { strict } from './strict.ts';
 import { createUi } from './ui.ts';
 import type { Workbook } from './workbook.ts';
@@ -25,9 +24,9 @@ export function createSpreadsheetApp(workbook: Workbook): GoogleSpreadsheetApp {
     ProtectionType: protectionTypes,
     WrapStrategy: wrapStrategies,
 
-    getActive: () => createSpreadsheet(workbook),
-    getActiveSpreadsheet: () => createSpreadsheet(workbook),
-    getActiveSheet: () => createSheet(workbook, workbook.model.getters.getActiveSheetId()),
+    getActive: () => workbook.spreadsheet(),
+    getActiveSpreadsheet: () => workbook.spreadsheet(),
+    getActiveSheet: () => workbook.sheet(workbook.model.getters.getActiveSheetId()),
     setActiveSheet(sheet: GoogleSheet) {
       activateSheet(workbook, sheetIdOf(sheet));
       return sheet;

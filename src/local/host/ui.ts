@@ -8,6 +8,7 @@ import type {
   GoogleUi,
 } from './google.ts';
 import { type HtmlPage, pageOf } from './html.ts';
+import { ObjectRecords } from './objectRecords.ts';
 import { strict } from './strict.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -40,7 +41,7 @@ export interface Answer {
 export interface UiRecord {
   readonly menus: MenuRecord[];
   readonly toasts: { readonly message: string; readonly title: string }[];
-  readonly alerts: { readonly title: string; readonly prompt: string; readonly buttons: string }[];
+  readonly alerts: Omit<Question, 'kind'>[];
   readonly sidebars: HtmlPage[];
   readonly dialogs: { readonly page: HtmlPage; readonly title: string; readonly isModal: boolean }[];
   /** Answers to the coming alerts and prompts, first come first served. An alert with OK alone needs none. */
@@ -53,7 +54,7 @@ export function emptyUiRecord(): UiRecord {
   return { menus: [], toasts: [], alerts: [], sidebars: [], dialogs: [], answers: [] };
 }
 
-const itemsOf = new WeakMap<object, MenuRecord>();
+const menus = new ObjectRecords<MenuRecord>('a Menu');
 
 export function createUi(workbook: Workbook): GoogleUi {
   const { ui } = workbook;
@@ -119,9 +120,7 @@ function createMenu(workbook: Workbook, caption: string): GoogleMenu {
       return menu;
     },
     addSubMenu(subMenu: GoogleMenu) {
-      const subRecord = itemsOf.get(subMenu);
-      if (!subRecord) throw new Error('the argument must be a Menu');
-      items.push({ kind: 'menu', menu: subRecord });
+      items.push({ kind: 'menu', menu: menus.of(subMenu) });
       return menu;
     },
     /** @throws Error when an item names a function that the script lacks: a person would find it only by choosing it */
@@ -132,7 +131,7 @@ function createMenu(workbook: Workbook, caption: string): GoogleMenu {
       workbook.ui.menus.push(record);
     },
   });
-  itemsOf.set(menu, record);
+  menus.set(menu, record);
   return menu;
 }
 

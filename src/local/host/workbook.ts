@@ -14,19 +14,22 @@ import type {
   RangeData,
   Zone,
 } from './engine.ts';
+import type { GoogleRange, GoogleSheet, GoogleSpreadsheet } from './google.ts';
 import { DocumentLock } from './lock.ts';
 import type { ProtectionRecord } from './protection.ts';
 import { restore, type WorkbookSnapshot } from './snapshot.ts';
+import type { TrackedRange } from './trackedRange.ts';
 import { emptyUiRecord } from './ui.ts';
 
 /** A new sheet's size, as in Google Sheets. */
 export const newSheetRows = 1000;
 export const newSheetColumns = 26;
 
-/** A range that moves with its cells when rows or columns come or go. */
-export interface TrackedRange {
-  readonly sheetId: string;
-  zone: Zone | undefined;
+/** How the objects are made that hand each other out: a range its sheet, a sheet its ranges, both the spreadsheet. */
+export interface ObjectMakers {
+  readonly range: (workbook: Workbook, sheetId: string, zone: Zone) => GoogleRange;
+  readonly sheet: (workbook: Workbook, sheetId: string) => GoogleSheet;
+  readonly spreadsheet: (workbook: Workbook) => GoogleSpreadsheet;
 }
 
 /** The hooks that the engine's plugin and the functions find in the model's `custom` settings. */
@@ -62,6 +65,7 @@ export class Workbook {
   readonly protections: ProtectionRecord[] = [];
   /** What the script defined, by name. */
   scope: Readonly<Record<string, unknown>> = {};
+  readonly #makers: ObjectMakers;
   #depth = 0;
   #stale = false;
   #job: () => void = () => {};
@@ -70,8 +74,9 @@ export class Workbook {
   #written: WrittenCell[] = [];
 
   /** @param snapshot a workbook as it was left; without one it is new, with one empty sheet */
-  constructor(engine: Engine, snapshot?: WorkbookSnapshot) {
+  constructor(engine: Engine, makers: ObjectMakers, snapshot?: WorkbookSnapshot) {
     this.engine = engine;
+    this.#makers = makers;
     addRunPlugin(engine);
     const hooks: ModelHooks = { workbook: this };
     const sheet = { id: '0', name: 'Sheet1', colNumber: newSheetColumns, rowNumber: newSheetRows };
@@ -80,6 +85,18 @@ export class Workbook {
       this.#nextNumber = snapshot.nextNumber;
       restore(this, snapshot);
     }
+  }
+
+  range(sheetId: string, zone: Zone): GoogleRange {
+    return this.#makers.range(this, sheetId, zone);
+  }
+
+  sheet(sheetId: string): GoogleSheet {
+    return this.#makers.sheet(this, sheetId);
+  }
+
+  spreadsheet(): GoogleSpreadsheet {
+    return this.#makers.spreadsheet(this);
   }
 
   /** A number not given before, for sheets, charts and rules. */
@@ -153,6 +170,11 @@ export class Workbook {
     if (this.#depth === 0) this.#refuseInvalid();
   }
 
+  /** A cell as messages name it: `Sheet1!B2`. */
+  placeName(position: CellPosition): string {
+    return `${this.model.getters.getSheetName(position.sheetId)}!${zoneToA1(zoneOf(position))}`;
+  }
+
   #contentOf(position: CellPosition): string {
     const { getters } = this.model;
     const cell = getters.getCell(position);
@@ -192,9 +214,8 @@ export class Workbook {
     });
     this.#written = [];
     const messages = refused.map(({ position }) => {
-      const place = `${getters.getSheetName(position.sheetId)}!${zoneToA1(zoneOf(position))}`;
       const value = getters.getEvaluatedCell(position).formattedValue;
-      return `'${value}' entered in cell ${place} violates the data validation rule of the cell`;
+      return `'${value}' entered in cell ${this.placeName(position)} violates the data validation rule of the cell`;
     });
     // The latest first, so that a cell that was written twice gets back what it held before both.
     for (const { position, before } of refused.reverse()) {
