@@ -1,9 +1,10 @@
 import { type Cell, type Grid, isBlank, isDate } from '../tables/cell.ts';
+import { dayOf } from '../tables/day.ts';
 import type { TableLayout } from '../workbook/layout.ts';
 import { tableSource } from '../workbook/tableSource.ts';
 
 /** A file knows no dates: a day is kept as its text. */
-const kept = (cell: Cell): Cell => (isDate(cell) ? cell.toISOString().slice(0, 10) : (cell ?? null));
+const kept = (cell: Cell): Cell => (isDate(cell) ? dayOf(cell) : (cell ?? null));
 
 /**
  * What a sheet's range holds of a table, as it is kept in a file: from the header on, without the sheet's title and help,

@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { buildTables } from '../tables/build.ts';
 import { type Cell, type Grid, isDate } from '../tables/cell.ts';
+import { dayOf } from '../tables/day.ts';
 import type { Remark } from '../tables/faults.ts';
 import { inputNames } from '../tables/inputs.ts';
 
@@ -96,7 +97,7 @@ function typed(text: string): Cell {
 /** Text that would be typed as something else, or that a spreadsheet would take for a formula, gets an apostrophe. */
 function written(cell: Cell): string {
   if (cell === null || cell === undefined) return '';
-  if (isDate(cell)) return cell.toISOString().slice(0, 10);
+  if (isDate(cell)) return dayOf(cell) ?? '';
   if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
   if (typeof cell === 'number') return String(cell);
   return typed(cell) !== cell || /^[=+\-@]/.test(cell) ? `'${cell}` : cell;

@@ -77,11 +77,16 @@ describe('a range of a sheet', () => {
     ]);
   });
 
-  test('writes a day as its text', () => {
+  test('writes a day as its text, the one the cell shows', () => {
+    const midnightInBerlin = Object.assign(new Date('2025-11-24T23:00:00Z'), {
+      getFullYear: () => 2025,
+      getMonth: () => 10,
+      getDate: () => 25,
+    });
     const range: Grid = [
       ['tank', 'arm'],
       ['', 'in'],
-      [new Date('2025-11-25T00:00:00Z'), 104],
+      [midnightInBerlin, 104],
     ];
     expect(savedTable(tanks, range)?.[2]).toEqual(['2025-11-25', 104]);
   });

@@ -78,7 +78,7 @@ describe('a grid as CSV text', () => {
   test('looks as a spreadsheet saves it', () => {
     expect(csvOfGrid([['a', 'b, c', true, 1.5, null, undefined]])).toBe('a,"b, c",TRUE,1.5,,\n');
     expect(csvOfGrid([['007', 'TRUE', '=1+1', '-5', "'tis"]])).toBe("'007,'TRUE,'=1+1,'-5,''tis\n");
-    expect(csvOfGrid([[new Date('2025-03-04T00:00:00Z')]])).toBe('2025-03-04\n');
+    expect(csvOfGrid([[new Date(2025, 2, 4)]])).toBe('2025-03-04\n');
   });
 
   test('is read back as the same cells', () => {
