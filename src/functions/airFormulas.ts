@@ -1,21 +1,18 @@
 import { densityAltitude, densityRatio, hotDayTemperature, standardTemperature } from '../engineering/air.ts';
 import { given, inUnit, optional } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
-import { altitude, celsius, feet, outsideAir } from './measures.ts';
+import { celsius, feet, outsideAir } from './measures.ts';
 import { mustBe } from './messages.ts';
+import { pressureAltitude, temperatureOrStandard } from './sharedArguments.ts';
 
 const atmosphere = 'US Standard Atmosphere 1976 / ICAO Doc 7488';
-const pressureAltitude = given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude });
 
 export const airFormulas: readonly Formula[] = [
   formula({
     name: 'AIR_DENSITY_RATIO',
     help: 'Air density over standard sea-level density.',
     source: atmosphere,
-    arguments: [
-      pressureAltitude,
-      optional('oat_c', 'standard temperature', { help: 'outside air temperature, °C', ...outsideAir }),
-    ],
+    arguments: [pressureAltitude, temperatureOrStandard],
     results: [{ label: 'density ratio' }],
     compute: densityRatio,
   }),

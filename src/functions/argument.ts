@@ -1,4 +1,4 @@
-import { type Cell, type Grid, isBlank, isErrorText, nameKey, numberIn } from '../tables/cell.ts';
+import { type Cell, type Grid, isBlank, nameKey, negligible, numberIn } from '../tables/cell.ts';
 import { fromSi, type QuantityKind, toSi } from '../units.ts';
 import { missing, mustBe, type Place } from './messages.ts';
 
@@ -55,7 +55,7 @@ export type ValueOf<A> =
         : never;
 
 /** Limits of a number, in its own unit. */
-interface NumberLimits {
+export interface NumberLimits {
   measure?: Measure;
   above?: number;
   atLeast?: number;
@@ -65,12 +65,9 @@ interface NumberLimits {
   hintBeyond?: string;
 }
 
-/** A remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
-const negligible = 1e-12;
-
 const withHint = (hint: string | undefined) => (hint === undefined ? '' : ` (${hint})`);
 
-function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Place): number {
+export function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Place): number {
   const value = numberIn(cell);
   if (typeof value !== 'number') throw mustBe(name, value.fault, cell, place);
   const { above, atLeast, atMost, hintBelow, hintBeyond } = options;
@@ -85,7 +82,7 @@ function parseNumber(name: string, options: NumberLimits, cell: Cell, place?: Pl
 }
 
 /** What an argument is, for the help; limits, for the check. */
-interface NumberOptions extends NumberLimits {
+export interface NumberOptions extends NumberLimits {
   help: string;
 }
 
@@ -155,95 +152,6 @@ export function word<const T extends string>(
       const found = choices.find((choice) => nameKey(choice) === nameKey(String(cell)));
       if (found === undefined) throw mustBe(name, list, cell as Cell);
       return found;
-    },
-  };
-}
-
-/** One column of a rows argument: a number with its limits, or a text that names the row. */
-export interface RowColumn extends NumberLimits {
-  readonly name: string;
-  readonly text?: boolean;
-}
-
-type ColumnValues<C extends readonly RowColumn[]> = {
-  readonly [K in keyof C]: C[K] extends { text: true } ? string : number;
-};
-/** The values of the columns, then the number of the row. */
-type RowOf<C extends readonly RowColumn[]> = readonly [...ColumnValues<C>, row: number];
-
-/** Records in the rows of a range: every column must be filled; empty rows are passed over. Names have no case. */
-export function rows<const C extends readonly RowColumn[]>(
-  name: string,
-  columns: C,
-  options: { help: string; check?: (records: readonly RowOf<C>[]) => void },
-): RowsArgument<RowOf<C>[]> {
-  const wanted = columns.map((column) => column.name).join(', ');
-  return {
-    type: 'rows',
-    name,
-    help: options.help,
-    optional: false,
-    omitted: '',
-    columns: columns.map((column) => column.name),
-    parse: (cells) => {
-      const grid: Grid = Array.isArray(cells) ? (cells as Grid) : [[cells as Cell]];
-      const records = grid.flatMap((row, index): RowOf<C>[] => {
-        if (row.every(isBlank)) return [];
-        const surplus = row.findIndex((cell, at) => at >= columns.length && !isBlank(cell));
-        if (surplus >= 0) {
-          throw mustBe(name, `rows of ${columns.length}: ${wanted}`, row[surplus], {
-            row: index + 1,
-            column: surplus + 1,
-          });
-        }
-        const values = columns.map((column, at) => {
-          const cell = row[at];
-          const place = { row: index + 1, column: at + 1 };
-          if (isBlank(cell)) throw mustBe(name, `rows of ${wanted}`, cell, place);
-          if (!column.text) return parseNumber(`${name} ${column.name}`, column, cell, place);
-          if (typeof cell !== 'string' || isErrorText(cell))
-            throw mustBe(`${name} ${column.name}`, 'a name', cell, place);
-          return nameKey(cell);
-        });
-        return [[...values, index + 1] as unknown as RowOf<C>];
-      });
-      if (records.length === 0) throw mustBe(name, `a range with rows of ${wanted}`, '');
-      options.check?.(records);
-      return records;
-    },
-  };
-}
-
-/** Refuses a range in which a value that tells rows apart stands twice. */
-export function requireDistinct(
-  name: string,
-  keys: readonly (string | number)[],
-  rowNumbers: readonly number[],
-): void {
-  keys.forEach((key, index) => {
-    if (keys.indexOf(key) !== index)
-      throw mustBe(name, 'another in every row', key, { row: rowNumbers[index] as number, column: 1 });
-  });
-}
-
-/** Numbers of one kind in a range of any shape, row by row; every cell must be filled. */
-export function list(name: string, options: NumberOptions): RowsArgument<number[]> {
-  return {
-    type: 'rows',
-    name,
-    help: options.help,
-    optional: false,
-    omitted: '',
-    columns: [name],
-    parse: (cells) => {
-      const grid: Grid = Array.isArray(cells) ? (cells as Grid) : [[cells as Cell]];
-      return grid.flatMap((row, r) =>
-        row.map((cell, c) => {
-          const place = { row: r + 1, column: c + 1 };
-          if (isBlank(cell)) throw missing(name, place);
-          return parseNumber(name, options, cell, place);
-        }),
-      );
     },
   };
 }

@@ -8,13 +8,13 @@ import {
 import { extremeLoading, type Station } from '../engineering/loading.ts';
 import { loadingPolygon } from '../engineering/loadingPolygon.ts';
 import { worstMargins } from '../engineering/worstMargin.ts';
-import { given, requireDistinct, rows, word } from './argument.ts';
+import { given, word } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import { mustBe } from './messages.ts';
+import { requireDistinct, rows } from './rowsArgument.ts';
+import { emptyWeight, maximumWeight } from './sharedArguments.ts';
 
-const emptyWeight = given('empty_weight', { help: 'basic empty weight', above: 0 });
 const emptyCg = given('empty_cg', { help: 'its centre of gravity, aft of the datum' });
-const maximumWeight = given('maximum_weight', { help: 'maximum weight', above: 0 });
 const stations = rows(
   'stations',
   [{ name: 'arm' }, { name: 'minimum weight', atLeast: 0 }, { name: 'maximum weight', atLeast: 0 }],

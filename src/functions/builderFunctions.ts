@@ -8,12 +8,12 @@ import { type Build, type BuildGrids, type BuildTable, readBuild } from '../tabl
 import type { Catalogue } from '../tables/catalogue.ts';
 import { type Cell, type Grid, isBlank } from '../tables/cell.ts';
 import type { Package } from '../tables/packages.ts';
+import { packageArgument } from './packageFunction.ts';
 import { type TableArgument, type TableFunction, tableFunction } from './tableFunction.ts';
 
 const packageBuilt: TableArgument = {
-  name: 'package_name', // `package` is reserved in strict mode, which the script is in
+  ...packageArgument,
   help: 'the package that is built; the baseline where left out',
-  optional: true,
 };
 
 const tables: Readonly<Record<BuildTable, TableArgument>> = {
@@ -29,12 +29,13 @@ function packageOf(catalogue: Catalogue, cell: Cell): Package {
 }
 
 /** A table function on the builder's tables and, last, the package: a sheet leaves it out. */
-function builderFunction(
-  name: string,
-  help: string,
-  order: readonly (BuildTable | 'package')[],
-  block: (catalogue: Catalogue, build: Build, engine: Package) => readonly (readonly Cell[])[],
-): TableFunction {
+function builderFunction(declaration: {
+  name: string;
+  help: string;
+  order: readonly (BuildTable | 'package')[];
+  block: (catalogue: Catalogue, build: Build, engine: Package) => readonly (readonly Cell[])[];
+}): TableFunction {
+  const { name, help, order, block } = declaration;
   return tableFunction({
     name,
     help,
@@ -53,22 +54,22 @@ function builderFunction(
 }
 
 export const builderFunctions: readonly TableFunction[] = [
-  builderFunction(
-    'WEIGHING_CHECK',
-    'The weighed aircraft: basic empty weight and CG, against prediction and quote, what explains the difference, what it changes.',
-    ['weighings', 'weighing items', 'changes', 'as quoted', 'package'],
-    weighingBlock,
-  ),
-  builderFunction(
-    'CHANGE_RECORD',
-    'Basic empty weight and CG from the weighing through every change since, what is negligible, when to weigh again.',
-    ['weighings', 'weighing items', 'changes', 'package'],
-    changeRecordBlock,
-  ),
-  builderFunction(
-    'FLIGHT_TEST_CARDS',
-    'A card for every test on the ground and in flight: predicted with its band, limit, what to record, how to reduce it; with results, what they change.',
-    ['test results', 'package'],
-    testCardsBlock,
-  ),
+  builderFunction({
+    name: 'WEIGHING_CHECK',
+    help: 'The weighed aircraft: basic empty weight and CG, against prediction and quote, what explains the difference, what it changes.',
+    order: ['weighings', 'weighing items', 'changes', 'as quoted', 'package'],
+    block: weighingBlock,
+  }),
+  builderFunction({
+    name: 'CHANGE_RECORD',
+    help: 'Basic empty weight and CG from the weighing through every change since, what is negligible, when to weigh again.',
+    order: ['weighings', 'weighing items', 'changes', 'package'],
+    block: changeRecordBlock,
+  }),
+  builderFunction({
+    name: 'FLIGHT_TEST_CARDS',
+    help: 'A card for every test on the ground and in flight: predicted with its band, limit, what to record, how to reduce it; with results, what they change.',
+    order: ['test results', 'package'],
+    block: testCardsBlock,
+  }),
 ];

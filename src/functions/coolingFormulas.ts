@@ -19,24 +19,22 @@ import { crossFlowEffectiveness } from '../engineering/radiator.ts';
 import { defaulted, given, optional } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import {
-  altitude,
   btuPerMinute,
   celsius,
   fahrenheitDifference,
-  horsepowers,
   inchesOfWater,
   knots,
   outsideAir,
   poundsPerMinute,
   squareInches,
 } from './measures.ts';
+import { pressureAltitude, shaftPower, trueAirspeed } from './sharedArguments.ts';
 
 const densityRatio = given('density_ratio', {
   help: 'air density over sea-level standard',
   atLeast: 0.08, // of the top of the isothermal layer
   atMost: 1.5,
 });
-const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
 const airflow = given('airflow_lb_per_min', {
   help: 'cooling air, lb/min',
   above: 0,
@@ -55,7 +53,7 @@ export const coolingFormulas: readonly Formula[] = [
     source:
       'definition; customary fractions of shaft power: coolant 0.55, fins 0.45, oil 0.10, charge air 0.08',
     arguments: [
-      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
+      shaftPower,
       given('heat_fraction_of_power', { help: 'heat as a fraction of shaft power', above: 0, atMost: 2 }),
     ],
     results: [{ label: 'heat', measure: btuPerMinute }],
@@ -81,7 +79,7 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'Pressure that drives the cooling air, inH2O.',
     source: 'Bernoulli; recovery and exit coefficient are common practice',
     arguments: [
-      airspeed,
+      trueAirspeed,
       densityRatio,
       defaulted('recovery', 0.8, {
         help: 'share of the pressure ahead that reaches the core',
@@ -147,9 +145,9 @@ export const coolingFormulas: readonly Formula[] = [
     help: 'A temperature measured in flight, told for the hot day, °C.',
     source: '14 CFR 23.1043 before amendment 64',
     arguments: [
-      given('measured', { help: 'temperature measured, °C', atLeast: -90, atMost: 500, measure: celsius }),
-      given('oat', { help: 'outside air temperature at the time, °C', ...outsideAir }),
-      given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude }),
+      given('measured_c', { help: 'temperature measured, °C', atLeast: -90, atMost: 500, measure: celsius }),
+      given('oat_c', { help: 'outside air temperature at the time, °C', ...outsideAir }),
+      pressureAltitude,
       defaulted('factor', 1, { help: '1; 0.7 for cylinder barrels', above: 0, atMost: 1.5 }),
     ],
     results: [{ label: 'temperature', measure: celsius }],

@@ -1,34 +1,28 @@
 import { naturallyAspirated, powerAvailable, turbocharged } from '../engineering/enginePower.ts';
 import { bsfcCurve, fuelMassFlow } from '../engineering/fuelFlow.ts';
 import { fuelFlowToDemonstrate, minimumFuel } from '../engineering/fuelSystem.ts';
-import { defaulted, given, inUnit, optional, requireDistinct, rows, word } from './argument.ts';
+import { defaulted, given, inUnit, optional, word } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
 import {
-  altitude,
   feet,
   gallonsPerHour,
   horsepowers,
   minutes,
-  outsideAir,
   percent,
-  poundPerGallon,
   poundPerHorsepowerHour,
   pounds,
   powerPercent,
 } from './measures.ts';
 import { mustBe } from './messages.ts';
+import { requireDistinct, rows } from './rowsArgument.ts';
+import { bsfc, fuelDensity, pressureAltitude, shaftPower, temperatureOrStandard } from './sharedArguments.ts';
 
-const power = (name: string, help: string) => given(name, { help, atLeast: 0, measure: horsepowers });
-const bsfc = given('bsfc_lb_per_hp_h', {
-  help: 'brake specific fuel consumption, lb/hp·h',
-  above: 0,
-  measure: poundPerHorsepowerHour,
+const maximumContinuousPower = given('maximum_continuous_power_hp', {
+  help: 'maximum continuous power, hp',
+  atLeast: 0,
+  measure: horsepowers,
 });
-const fuelDensity = defaulted('fuel_lb_per_gal', 6, {
-  help: 'fuel density, lb/US gal',
-  above: 0,
-  measure: poundPerGallon,
-});
+
 /** A fraction as a person typed it: 0.55 is 55 %, not 55.00000000000001. */
 const shownPercent = (fraction: number) => Number(inUnit(fraction, percent).toPrecision(12));
 const temperatureExponent = 0.5; // about 1 % per 10 °C; common practice, no source
@@ -45,8 +39,8 @@ export const engineFormulas: readonly Formula[] = [
         atLeast: 0,
         measure: horsepowers,
       }),
-      given('pressure_altitude_ft', { help: 'pressure altitude, ft', ...altitude }),
-      optional('oat_c', 'standard temperature', { help: 'outside air temperature, °C', ...outsideAir }),
+      pressureAltitude,
+      temperatureOrStandard,
       optional('critical_altitude_ft', 'none', {
         help: 'up to which a turbocharger holds rated power, ft',
         measure: feet,
@@ -70,9 +64,9 @@ export const engineFormulas: readonly Formula[] = [
     name: 'FUEL_FLOW',
     help: 'Fuel flow at a power, US gal/h.',
     source: 'definition of the specific fuel consumption',
-    arguments: [power('power_hp', 'shaft power, hp'), bsfc, fuelDensity],
+    arguments: [shaftPower, bsfc, fuelDensity],
     results: [{ label: 'fuel flow', measure: gallonsPerHour }],
-    compute: (shaftPower, consumption, density) => fuelMassFlow(shaftPower, consumption) / density,
+    compute: (power, consumption, density) => fuelMassFlow(power, consumption) / density,
   }),
   formula({
     name: 'FUEL_FLOW_AT_SETTING',
@@ -80,7 +74,7 @@ export const engineFormulas: readonly Formula[] = [
     source: 'monotone cubic (Fritsch and Carlson 1980); two points: Willans line; one point: held',
     arguments: [
       given('power_percent', { help: '% of maximum continuous power', ...powerPercent }),
-      power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
+      maximumContinuousPower,
       rows(
         'fuel_points',
         [
@@ -100,7 +94,7 @@ export const engineFormulas: readonly Formula[] = [
       fuelDensity,
     ],
     results: [{ label: 'fuel flow', measure: gallonsPerHour }],
-    compute: (setting, maximumContinuousPower, points, density) => {
+    compute: (setting, continuousPower, points, density) => {
       const settings = points.map(([fraction]) => fraction);
       const curve = bsfcCurve(
         points.map(([powerFraction, consumption]) => ({ powerFraction, bsfc: consumption })),
@@ -110,7 +104,7 @@ export const engineFormulas: readonly Formula[] = [
         const range = `${shownPercent(Math.min(...settings))} to ${shownPercent(Math.max(...settings))} %`;
         throw mustBe('power_percent', `within the fuel_points, ${range}`, shownPercent(setting));
       }
-      return fuelMassFlow(setting * maximumContinuousPower, estimate.bsfc) / density;
+      return fuelMassFlow(setting * continuousPower, estimate.bsfc) / density;
     },
   }),
   formula({
@@ -129,7 +123,7 @@ export const engineFormulas: readonly Formula[] = [
     help: 'Fuel for loading checks with little fuel: half an hour at maximum continuous power, lb.',
     source: '14 CFR 23.25 before amendment 64',
     arguments: [
-      power('maximum_continuous_power_hp', 'maximum continuous power, hp'),
+      maximumContinuousPower,
       bsfc,
       defaulted('minutes', 30, { help: 'time, min', atLeast: 0, measure: minutes }),
     ],

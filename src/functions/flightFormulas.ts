@@ -16,15 +16,14 @@ import {
   minutes,
   nauticalMiles,
   outsideAir,
-  poundPerHorsepowerHour,
   pounds,
   poundsForce,
   rpm,
   squareFeet,
 } from './measures.ts';
 import { mustBe } from './messages.ts';
+import { bsfc, shaftPower, trueAirspeed } from './sharedArguments.ts';
 
-const airspeed = given('true_airspeed_kt', { help: 'true airspeed, kt', atLeast: 0, measure: knots });
 const diameter = given('diameter_in', { help: 'propeller diameter, in', above: 0, measure: inches });
 const densityRatio = defaulted('density_ratio', 1, {
   help: 'air density over sea-level standard',
@@ -52,18 +51,14 @@ export const flightFormulas: readonly Formula[] = [
     arguments: [
       given('propeller_efficiency', { help: 'thrust power over shaft power', above: 0, atMost: 1 }),
       given('lift_drag_ratio', { help: 'lift over drag', above: 0 }),
-      given('bsfc_lb_per_hp_h', {
-        help: 'brake specific fuel consumption, lb/hp·h',
-        above: 0,
-        measure: poundPerHorsepowerHour,
-      }),
+      bsfc,
       given('start_weight', { help: 'with fuel', above: 0 }),
       given('end_weight', { help: 'without the fuel burnt', above: 0 }),
     ],
     results: [{ label: 'range', measure: nauticalMiles }],
-    compute: (efficiency, liftDragRatio, bsfc, start, end) => {
+    compute: (efficiency, liftDragRatio, consumption, start, end) => {
       if (end > start) throw mustBe('end_weight', `at most start_weight, ${start}`, end);
-      return breguetRange(efficiency, liftDragRatio, bsfc, start, end);
+      return breguetRange(efficiency, liftDragRatio, consumption, start, end);
     },
   }),
   formula({
@@ -86,7 +81,7 @@ export const flightFormulas: readonly Formula[] = [
     arguments: [
       diameter,
       given('propeller_rpm', { help: 'of the propeller, behind any gearbox, rpm', atLeast: 0, measure: rpm }),
-      airspeed,
+      trueAirspeed,
       defaulted('oat_c', 15, { help: 'outside air temperature, °C', ...outsideAir }),
     ],
     results: [{ label: 'tip Mach number' }],
@@ -98,8 +93,8 @@ export const flightFormulas: readonly Formula[] = [
     help: 'Thrust of a propeller, lbf. One efficiency does not serve all speeds: use about 0.42 standing, 0.76 at best climb, 0.81 in cruise.',
     source: 'momentum theory of the actuator disc',
     arguments: [
-      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
-      airspeed,
+      shaftPower,
+      trueAirspeed,
       diameter,
       densityRatio,
       defaulted('profile_efficiency', 0.85, {

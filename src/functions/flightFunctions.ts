@@ -2,7 +2,7 @@ import { coolingBlock } from '../assessment/coolingBlock.ts';
 import { flightBlock } from '../assessment/flightBlock.ts';
 import { flyingPackages, withCooling } from '../assessment/flying.ts';
 import { type Cell, isBlank } from '../tables/cell.ts';
-import { packageArgument } from './packageArgument.ts';
+import { packageArgument } from './packageFunction.ts';
 import { type TableFunction, tableFunction } from './tableFunction.ts';
 
 const nameIn = (cell: Cell) => (isBlank(cell) ? undefined : String(cell));

@@ -1,9 +1,12 @@
 import { batteryTime } from '../engineering/electrical.ts';
 import { firewallMoment, meanTorque, torqueFactor } from '../engineering/mount.ts';
 import { standardGravity } from '../units.ts';
-import { defaulted, given, measure, rows } from './argument.ts';
+import { defaulted, given, measure } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
-import { horsepowers, hours, minutes, poundForceFeet, rpm } from './measures.ts';
+import { hours, minutes, poundForceFeet, rpm } from './measures.ts';
+import { mustBe } from './messages.ts';
+import { rows } from './rowsArgument.ts';
+import { shaftPower } from './sharedArguments.ts';
 
 const ampereHours = measure('charge', 'Ah');
 
@@ -32,14 +35,14 @@ export const systemFormulas: readonly Formula[] = [
     help: 'Limit torque on the engine mount at the propeller shaft, lbf·ft. Screening only.',
     source: '14 CFR 23.361 before amendment 64; CS-VLA 361 for one cylinder and two strokes',
     arguments: [
-      given('power_hp', { help: 'shaft power, hp', atLeast: 0, measure: horsepowers }),
+      shaftPower,
       given('propeller_rpm', { help: 'of the propeller, behind any gearbox, rpm', above: 0, measure: rpm }),
       given('cylinders', { help: 'number of cylinders', atLeast: 1, atMost: 24 }),
       defaulted('strokes', 4, { help: '4 or 2', atLeast: 2, atMost: 4 }),
     ],
     results: [{ label: 'limit torque', measure: poundForceFeet }],
     compute: (power, shaftSpeed, cylinders, strokes) => {
-      if (strokes !== 2 && strokes !== 4) throw new RangeError(`strokes must be 2 or 4, got ${strokes}`);
+      if (strokes !== 2 && strokes !== 4) throw mustBe('strokes', '2 or 4', strokes);
       return torqueFactor(cylinders, strokes) * meanTorque({ power, shaftSpeed });
     },
   }),

@@ -1,20 +1,7 @@
 import type { TableName } from '../tables/catalogue.ts';
 
-/** How a table is called as an argument: its name as one word. */
-export const argumentOfTable = (table: TableName) => table.replace(/ /g, '_');
-
-/** Tables that may be left out, or be empty. */
-export const optionalTables: ReadonlySet<TableName> = new Set<TableName>([
-  'loadings',
-  'fuel points',
-  'power points',
-  'cooling',
-  'known points',
-  'equipment',
-  'allowances',
-  'mission',
-  'rates',
-]);
+/** How a table is called as an argument, and its range in the workbook: its name as one word. */
+export const argumentOfTable = (table: string) => table.replace(/ /g, '_');
 
 /** What the help says of each table argument, besides its name: short, for every table function repeats it. */
 export const tableHelp: Readonly<Record<TableName, string>> = {

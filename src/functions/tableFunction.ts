@@ -7,8 +7,9 @@ import {
   tableNames,
 } from '../tables/catalogue.ts';
 import { type Cell, type Grid, isBlank } from '../tables/cell.ts';
+import { inputTables } from '../tables/inputTables.ts';
 import { mustBe, notFinite, refusal, tooManyArguments } from './messages.ts';
-import { argumentOfTable, optionalTables, tableHelp } from './tableArguments.ts';
+import { argumentOfTable, tableHelp } from './tableArguments.ts';
 
 export interface TableArgument {
   readonly name: string;
@@ -27,7 +28,7 @@ export interface TableFunction {
 const tableArguments: readonly TableArgument[] = tableNames.map((table) => ({
   name: argumentOfTable(table),
   help: tableHelp[table],
-  optional: optionalTables.has(table),
+  optional: !inputTables[table].required,
 }));
 
 function gridsOf(cells: readonly (Cell | Grid)[]): TableGrids {

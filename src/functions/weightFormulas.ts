@@ -6,10 +6,12 @@ import { payloadWithFuel, usefulLoad } from '../engineering/payload.ts';
 import { weigh } from '../engineering/weighing.ts';
 import { afterChange, weightChange } from '../engineering/weightChange.ts';
 import { wheelLoads } from '../engineering/wheelLoad.ts';
-import { defaulted, given, list, requireDistinct, rows } from './argument.ts';
+import { given } from './argument.ts';
 import { type Formula, formula } from './formula.ts';
-import { gallons, percent, poundPerGallon, pounds } from './measures.ts';
+import { gallons, percent, pounds } from './measures.ts';
 import { mustBe } from './messages.ts';
+import { list, requireDistinct, rows } from './rowsArgument.ts';
+import { emptyWeight, fuelDensity, maximumWeight } from './sharedArguments.ts';
 
 const definition = 'definition; FAA AC 43.13-1B, chapter 10';
 const components = (name: string, what: string) =>
@@ -23,8 +25,6 @@ const share = { atLeast: 0, atMost: 1, hintBeyond: '4 % is 0.04' } as const;
 
 const weight = given('weight', { help: 'weight, above 0', above: 0 });
 const cg = given('cg', { help: 'centre of gravity, aft of the datum, in the unit of the arms' });
-const emptyWeight = given('empty_weight', { help: 'basic empty weight', above: 0 });
-const maximumWeight = given('maximum_weight', { help: 'maximum weight', above: 0 });
 
 export const weightFormulas: readonly Formula[] = [
   formula({
@@ -158,7 +158,7 @@ export const weightFormulas: readonly Formula[] = [
       given('maximum_weight', { help: 'maximum weight, lb', above: 0, measure: pounds }),
       given('empty_weight', { help: 'basic empty weight, lb', above: 0, measure: pounds }),
       given('usable_fuel_gal', { help: 'usable fuel, US gal', atLeast: 0, measure: gallons }),
-      defaulted('fuel_lb_per_gal', 6, { help: 'fuel density, lb/US gal', above: 0, measure: poundPerGallon }),
+      fuelDensity,
     ],
     results: [{ label: 'payload', measure: pounds }],
     compute: (maximum, empty, usable, density) => payloadWithFuel(maximum, empty, usable * density),

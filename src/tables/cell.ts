@@ -50,6 +50,9 @@ export function quoted(cell: Cell): string {
   return `"${cell.length > longestQuote ? `${cell.slice(0, longestQuote)}…` : cell}"`;
 }
 
+/** A remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
+export const negligible = 1e-12;
+
 /** Nothing in a sheet is larger: weights in lb, prices, hours. */
 const largest = 1e12;
 

@@ -1,5 +1,5 @@
 import { fromSi, type QuantityKind, toSi, unitNamed, unitsOf } from '../units.ts';
-import { type Cell, isBlank, isDate, isErrorText, nameKey, numberIn, plain } from './cell.ts';
+import { type Cell, isBlank, isDate, isErrorText, nameKey, negligible, numberIn, plain } from './cell.ts';
 
 /** A value the table did not give, where it comes from, and whether leaving it out deserves a word. */
 export interface Fallback<T> {
@@ -67,9 +67,6 @@ interface Limits {
   atMost?: number;
 }
 
-/** A remainder of rounding, such as 0.1 + 0.2 − 0.3, is not above 0. */
-const negligible = 1e-12;
-
 const trimmed = (value: number) => Number(value.toPrecision(6)).toString();
 
 function limitsBroken(kind: QuantityKind, value: number, unit: string, limits: Limits): string | undefined {
@@ -130,19 +127,22 @@ export function quantity<O extends Presence<number> & Limits>(
   });
 }
 
+/** Reads a number that has no unit. */
+const unitless =
+  (limits: Limits, refused: (value: number) => string | undefined = () => undefined) =>
+  (cell: Cell): Reading<number> => {
+    const value = numberIn(cell);
+    if (typeof value !== 'number') return { expected: value.fault };
+    const expected = refused(value) ?? limitsBroken('number', value, '', limits);
+    return expected === undefined ? { value } : { expected };
+  };
+
 /** A plain number that has no unit: a ratio, a coefficient. */
 export function ratio<O extends Presence<number> & Limits>(
   label: string,
   options: O,
 ): Field<Given<number, O>> {
-  return field<number, O>(label, options, {
-    read: (cell) => {
-      const value = numberIn(cell);
-      if (typeof value !== 'number') return { expected: value.fault };
-      const broken = limitsBroken('number', value, '', options);
-      return broken ? { expected: broken } : { value };
-    },
-  });
+  return field<number, O>(label, options, { read: unitless(options) });
 }
 
 /** A whole number of things. */
@@ -150,15 +150,8 @@ export function count<O extends Presence<number> & Limits>(
   label: string,
   options: O,
 ): Field<Given<number, O>> {
-  return field<number, O>(label, options, {
-    read: (cell) => {
-      const value = numberIn(cell);
-      if (typeof value !== 'number') return { expected: value.fault };
-      if (!Number.isInteger(value)) return { expected: 'a whole number' };
-      const broken = limitsBroken('number', value, '', options);
-      return broken ? { expected: broken } : { value };
-    },
-  });
+  const fraction = (value: number) => (Number.isInteger(value) ? undefined : 'a whole number');
+  return field<number, O>(label, options, { read: unitless(options, fraction) });
 }
 
 /** An amount of money; its unit is the currency's three-letter code (ISO 4217). */

@@ -1,29 +1,9 @@
-import { airframeTable } from './airframe.ts';
-import { allowancesTable } from './allowances.ts';
-import { tableNames } from './catalogue.ts';
 import { type Cell, type Grid, isBlank, isDate, nameKey, plain } from './cell.ts';
-import { componentsTable } from './components.ts';
-import { coolingTable } from './cooling.ts';
-import { envelopeTable } from './envelope.ts';
-import { equipmentTable } from './equipment.ts';
 import { FaultLog } from './faults.ts';
-import type { Fields } from './field.ts';
-import { fuelPointsTable } from './fuelPoints.ts';
-import { knownPointsTable } from './knownPoints.ts';
+import { type InputName, inputNames, inputTables } from './inputTables.ts';
 import { type Line, type Lines, linesOf } from './lines.ts';
-import { loadingsTable } from './loadings.ts';
-import { missionTable } from './mission.ts';
-import { packagesTable } from './packages.ts';
-import { powerPointsTable } from './powerPoints.ts';
-import { quoteTable } from './quote.ts';
-import { ratesTable } from './rates.ts';
-import { stationsTable } from './stations.ts';
-import type { Table } from './table.ts';
-import { tanksTable } from './tanks.ts';
 
-/** Everything a quote is computed from: the tables of the catalogue, and the terms. */
-export const inputNames = [...tableNames, quoteTable.name as 'quote'] as const;
-export type InputName = (typeof inputNames)[number];
+export { type InputName, inputNames };
 export type Inputs = Readonly<Partial<Record<InputName, Grid>>>;
 
 /** One cell of the inputs, by names that survive sorting. */
@@ -38,38 +18,19 @@ export interface InputCell {
   readonly at: { readonly row: number; readonly column: number };
 }
 
-const declarations: Readonly<Record<InputName, Pick<Table<Fields>, 'shape' | 'fields'>>> = {
-  airframe: airframeTable,
-  envelope: envelopeTable,
-  stations: stationsTable,
-  loadings: loadingsTable([], []),
-  tanks: tanksTable,
-  packages: packagesTable,
-  'fuel points': fuelPointsTable,
-  'power points': powerPointsTable,
-  cooling: coolingTable,
-  'known points': knownPointsTable,
-  components: componentsTable,
-  equipment: equipmentTable,
-  allowances: allowancesTable,
-  mission: missionTable,
-  rates: ratesTable,
-  quote: quoteTable,
-};
-
 const attribute = 'attribute';
 const unit = 'unit';
 
 /** A table's lines from its header on, or undefined where the range holds none. */
 function linesIn(table: InputName, grid: Grid | undefined): Lines | undefined {
-  const { shape, fields } = declarations[table];
+  const { shape, fields } = inputTables[table];
   const labels = shape === 'rows' ? Object.values(fields).map(({ label }) => label) : [attribute];
   return linesOf(table, grid, labels, Math.min(2, labels.length), new FaultLog());
 }
 
 /** Names that tell rows apart: of the key fields, or the attribute. */
 function namingColumns(table: InputName, { columns }: Lines): number[] {
-  const { shape, fields } = declarations[table];
+  const { shape, fields } = inputTables[table];
   const keys = Object.values(fields).filter(({ key }) => key);
   const labels = shape === 'rows' ? keys.map(({ label }) => label) : [attribute];
   return labels
@@ -106,7 +67,7 @@ function cellsOfTable(table: InputName, grid: Grid | undefined): InputCell[] {
   const lines = linesIn(table, grid);
   if (lines === undefined) return [];
   const { header, body } = lines;
-  const isRows = declarations[table].shape === 'rows';
+  const isRows = inputTables[table].shape === 'rows';
   const units = isRows ? body[0] : undefined;
   const unitAt = lines.columns.get(unit);
   const naming = namingColumns(table, lines);
@@ -152,7 +113,7 @@ export function inputPlace(
   const lines = linesIn(table, inputs[table]);
   if (lines === undefined) return undefined;
   const naming = namingColumns(table, lines);
-  const records = declarations[table].shape === 'rows' ? lines.body.slice(1) : lines.body;
+  const records = inputTables[table].shape === 'rows' ? lines.body.slice(1) : lines.body;
   const index = rowNames(records, naming).findIndex((name) => nameKey(name) === nameKey(row));
   const at = column === undefined ? naming[0] : lines.columns.get(nameKey(column));
   const line = records[index];

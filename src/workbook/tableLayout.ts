@@ -1,3 +1,4 @@
+import { argumentOfTable } from '../functions/tableArguments.ts';
 import type { Field, Fields } from '../tables/field.ts';
 import type { Table } from '../tables/table.ts';
 import { fromSi } from '../units.ts';
@@ -44,9 +45,6 @@ export function fieldLayout(field: Field<unknown>, namesFrom?: string): FieldLay
   };
 }
 
-/** A table's name as one word, which names its range and the custom functions' argument. */
-const rangeName = (table: string) => table.replace(/ /g, '_');
-
 /** An input table from its declaration, with its title, the room kept for more, and where its names come from. */
 export function tableLayout(
   table: Table<Fields>,
@@ -59,7 +57,7 @@ export function tableLayout(
 ): TableLayout {
   return {
     table: table.name,
-    range: rangeName(table.name),
+    range: argumentOfTable(table.name),
     title: options.title,
     shape: table.shape,
     fields: Object.values(table.fields).map((field) => fieldLayout(field, options.names?.[field.label])),

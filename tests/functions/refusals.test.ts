@@ -18,7 +18,7 @@ const refusals: readonly (readonly [string, readonly (Cell | Grid)[], string])[]
   ['DENSITY_ALTITUDE', [5000, 20, 25], 'dew_point_c must be at most oat_c, got 25'],
   ['ENGINE_POWER_AT_ALTITUDE', [180, 8000, 61], 'oat_c must be at most 60 °C (is it in °F?), got 61'],
   ['PROPELLER_TIP_MACH', [74, 2700, 150, 90], 'oat_c must be at most 60 °C (is it in °F?), got 90'],
-  ['HOT_DAY_CORRECTED', [110, 85, 5000], 'oat must be at most 60 °C (is it in °F?), got 85'],
+  ['HOT_DAY_CORRECTED', [110, 85, 5000], 'oat_c must be at most 60 °C (is it in °F?), got 85'],
   ['CHARGE_TEMPERATURE', [200, 2, 0.7], 'inlet_c must be at most 150 °C (is it in °F?), got 200'],
   ['CHARGE_TEMPERATURE', [15, 2, 0.7, 0.5, 100], 'ambient_c must be at most 60 °C (is it in °F?), got 100'],
   ['AIR_DENSITY_RATIO', [5000, -91], 'oat_c must be at least -90 °C, got -91'],
