@@ -5,32 +5,32 @@ import type { Cost } from '../../src/assessment/cost.ts';
 import { assessed, godwit, si, withMission, withPackage } from './sampleCatalogue.ts';
 
 describe('Rowan by hand', () => {
-  const { cost } = assessed('Rowan');
+  const cost = () => assessed('Rowan').cost;
 
   test('ready to fly: kit, package and options; tax; the builder’s with tax; labour', () => {
     // 61,500 + 63,070 + 1,150 = 125,720; 7 % of it; 1.07 × (1,850 + 720 + 75); (1,450 + 120) h × 95
-    expect(cost.readyToFly.value).toBeCloseTo(125_720 + 8_800.4 + 2_830.15 + 149_150, 4);
-    expect(cost.readyToFly.complete).toBe(true);
+    expect(cost().readyToFly.value).toBeCloseTo(125_720 + 8_800.4 + 2_830.15 + 149_150, 4);
+    expect(cost().readyToFly.complete).toBe(true);
   });
 
   test('an hour, by cause', () => {
-    expect(cost.perHour.fuel).toBeCloseTo(((185 * 0.75 * 0.43) / 6) * 6.6, 6);
-    expect(cost.perHour.engine).toBeCloseTo(27_500 / 2000, 9);
-    expect(cost.perHour.propeller).toBeCloseTo(4200 / 2000, 9);
-    expect(cost.perHour.gearbox).toBe(0);
-    expect(cost.perHour.oxygen).toBe(0);
-    expect(cost.perHour.insurance).toBeCloseTo(4200 / 120, 9);
+    expect(cost().perHour.fuel).toBeCloseTo(((185 * 0.75 * 0.43) / 6) * 6.6, 6);
+    expect(cost().perHour.engine).toBeCloseTo(27_500 / 2000, 9);
+    expect(cost().perHour.propeller).toBeCloseTo(4200 / 2000, 9);
+    expect(cost().perHour.gearbox).toBe(0);
+    expect(cost().perHour.oxygen).toBe(0);
+    expect(cost().perHour.insurance).toBeCloseTo(4200 / 120, 9);
     // 65.62875 + 10 + 13.75 + 2.1 + 14, then 35 + 30
-    expect(cost.hourFlown.value).toBeCloseTo(105.47875, 6);
-    expect(cost.hour.value).toBeCloseTo(170.47875, 6);
+    expect(cost().hourFlown.value).toBeCloseTo(105.47875, 6);
+    expect(cost().hour.value).toBeCloseTo(170.47875, 6);
   });
 
   test('ten years of 120 hours', () => {
-    expect(cost.lifetime.value).toBeCloseTo(286_500.55 + 1200 * 170.47875, 3);
+    expect(cost().lifetime.value).toBeCloseTo(286_500.55 + 1200 * 170.47875, 3);
   });
 
   test('what the builder must still buy', () => {
-    expect(cost.scope.map(({ name, price }) => [name, price])).toEqual([
+    expect(cost().scope.map(({ name, price }) => [name, price])).toEqual([
       ['oil, 8 US qt', 75],
       ['engine monitor with probes', 1850],
       ['control cables, hoses, fasteners', 720],

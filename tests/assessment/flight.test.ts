@@ -38,38 +38,39 @@ const findingsOf = (grids: TableGrids, subject: string) =>
   comparisonOf(grids).findings.filter((finding) => finding.subject === subject);
 
 describe('the plain aircraft, worked elsewhere', () => {
-  const flight = flightOf(plainAircraft, 'Elm');
+  const flight = () => flightOf(plainAircraft, 'Elm');
 
   test('drag polar: C_D0 0.034747 from 1,347.59 N at 60 m/s', () => {
-    expect(flight.aircraft.dragPolar.zeroLiftDragCoefficient).toBeCloseTo(0.034747, 6);
-    expect(flight.aircraft.dragPolar.spanEfficiency).toBe(0.7);
+    expect(flight().aircraft.dragPolar.zeroLiftDragCoefficient).toBeCloseTo(0.034747, 6);
+    expect(flight().aircraft.dragPolar.spanEfficiency).toBe(0.7);
   });
 
   test('best climb 3.5166 m/s at 38.93 m/s, sea level', () => {
-    const { rateOfClimb: rate, trueAirspeed } = flight.seaLevel.bestRate.continuous;
+    const { rateOfClimb: rate, trueAirspeed } = flight().seaLevel.bestRate.continuous;
     expect(rate).toBeCloseTo(3.5166, 3);
     expect(Math.abs(trueAirspeed - 38.93)).toBeLessThan(0.1); // flat hump; searched to 0.05 m/s
   });
 
   test('level speeds: 58.517 m/s at 75 % and 8,000 ft, 62.406 m/s at full throttle at sea level', () => {
     expect(speedOf(plainAircraft, 'Elm', 0.75, 2438.4)).toBeCloseTo(58.517, 2);
-    const full = flight.levelAt('continuous', 0);
+    const full = flight().levelAt('continuous', 0);
     expect(full.possible && full.trueAirspeed).toBeCloseTo(62.406, 2);
   });
 
   test('service ceiling 4,096 m', () => {
-    expect(flight.ceiling.found).toBe('yes');
-    expect(Math.abs(flight.ceiling.pressureAltitude - 4096.5)).toBeLessThan(4); // bisected to 2 m
+    expect(flight().ceiling.found).toBe('yes');
+    expect(Math.abs(flight().ceiling.pressureAltitude - 4096.5)).toBeLessThan(4); // bisected to 2 m
   });
 
   test('ground roll 225.5 m, 481.1 m to 50 ft', () => {
     // The step of the other program, 2 ms, is worth 0.03 m
-    expect(flight.takeoff.possible && flight.takeoff.groundRoll).toBeCloseTo(225.5, 0);
-    expect(flight.takeoff.possible && flight.takeoff.distanceTo50Feet).toBeCloseTo(481.1, 0);
+    const { takeoff } = flight();
+    expect(takeoff.possible && takeoff.groundRoll).toBeCloseTo(225.5, 0);
+    expect(takeoff.possible && takeoff.distanceTo50Feet).toBeCloseTo(481.1, 0);
   });
 
   test('climb to 8,000 ft: 971.5 s, 7.729 kg, 38.65 km', () => {
-    const { toCruise } = flight;
+    const { toCruise } = flight();
     expect(toCruise?.reached).toBe(true);
     // Slices of 300 m against 30 m, and speeds scanned in steps of 0.2 m/s: 0.2 %
     expect(toCruise!.time / 971.5).toBeCloseTo(1, 2);
@@ -78,14 +79,14 @@ describe('the plain aircraft, worked elsewhere', () => {
   });
 
   test('stall: √(2 m g/ρ S C_L) 26.676 m/s clean, 23.102 m/s landing', () => {
-    expect(flight.stall.clean).toBeCloseTo(26.676, 3);
-    expect(flight.stall.landing).toBeCloseTo(23.102, 3);
+    expect(flight().stall.clean).toBeCloseTo(26.676, 3);
+    expect(flight().stall.landing).toBeCloseTo(23.102, 3);
   });
 
   test('no fuel points: the climb is known, its fuel is refused rather than nothing', () => {
     const bare = flightOf({ ...plainAircraft, 'fuel points': [] }, 'Elm');
     // The mass stays as it was, 0.4 % more on the way: 1 % of the rate of climb
-    expect(Math.abs(bare.toCruise!.time / flight.toCruise!.time - 1.011)).toBeLessThan(0.003);
+    expect(Math.abs(bare.toCruise!.time / flight().toCruise!.time - 1.011)).toBeLessThan(0.003);
     expect(() => bare.aircraft.fuelFlow(80e3, 'rich')).toThrow('fuel points of Elm must be given, got none');
   });
 });

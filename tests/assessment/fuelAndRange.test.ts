@@ -6,12 +6,13 @@ import { payloadRangeBlock } from '../../src/assessment/payloadRangeBlock.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { assessed, godwit, show, si, withMission } from './sampleCatalogue.ts';
 
-const comparison = compare(godwit);
-
 describe('fuel table', () => {
-  const block = fuelTableBlock(comparison, comparison.assessments);
+  const block = () => {
+    const comparison = compare(godwit);
+    return fuelTableBlock(comparison, comparison.assessments);
+  };
   /** The part below the heading that begins so, without the heading. */
-  const part = (beginning: string, of = block) => {
+  const part = (beginning: string, of = block()) => {
     const start = of.findIndex(([cell]) => String(cell).startsWith(beginning)) + 1;
     const end = of.findIndex((row, index) => index > start && row.length === 1);
     return of.slice(start, end < 0 ? undefined : end);
@@ -38,7 +39,9 @@ describe('fuel table', () => {
   });
 
   test('every setting from 45 to 100 in steps of 5, in consecutive rows', () => {
-    const settings = block.slice(2, 14).map(([percent]) => percent);
+    const settings = block()
+      .slice(2, 14)
+      .map(([percent]) => percent);
     expect(settings).toEqual([45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 100]);
   });
 
@@ -59,10 +62,14 @@ describe('fuel table', () => {
 });
 
 describe('payload against range', () => {
-  const [header = [], ...rows] = payloadRangeBlock(comparison, comparison.assessments);
+  const block = () => {
+    const comparison = compare(godwit);
+    return payloadRangeBlock(comparison, comparison.assessments);
+  };
   const packages = ['Rowan', 'Larch', 'Hazel', 'Alder'];
 
   test('one y a row, every package in consecutive rows, payload never rising with range', () => {
+    const [header = [], ...rows] = block();
     expect(header.slice(3)).toEqual(packages);
     const points = rows.map((row) => row.slice(2));
     for (const [range, ...payloads] of points) {
@@ -86,6 +93,7 @@ describe('payload against range', () => {
   });
 
   test('the corners are named', () => {
+    const [, ...rows] = block();
     const own = rows.filter((row) => row[3] !== null).map(([point]) => point);
     expect(own.filter((name) => name !== null)).toEqual(['most payload', 'full tanks', 'pilot alone']);
   });

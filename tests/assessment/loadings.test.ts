@@ -124,14 +124,18 @@ describe('cures', () => {
 });
 
 describe('the region for a chart', () => {
-  const comparison = compare(godwit);
-  const [header = [], ...rows] = loadingRegionBlock(comparison, comparison.assessments);
+  const block = () => {
+    const comparison = compare(godwit);
+    const [header = [], ...rows] = loadingRegionBlock(comparison, comparison.assessments);
+    return { header, rows };
+  };
 
   test('CG first, the limits, then the packages', () => {
-    expect(header.slice(1)).toEqual(['CG limits', 'Rowan', 'Larch', 'Hazel', 'Alder']);
+    expect(block().header.slice(1)).toEqual(['CG limits', 'Rowan', 'Larch', 'Hazel', 'Alder']);
   });
 
   test('every row has an x and one y; every outline is in consecutive rows and closed', () => {
+    const { header, rows } = block();
     for (const row of rows) {
       expect(typeof row[0]).toBe('number');
       expect(row.slice(1).filter((cell) => cell !== null)).toHaveLength(1);
@@ -146,7 +150,9 @@ describe('the region for a chart', () => {
   });
 
   test('the limits as the table has them', () => {
-    const limits = rows.filter((row) => row[1] !== null).map((row) => [row[0], row[1]]);
+    const limits = block()
+      .rows.filter((row) => row[1] !== null)
+      .map((row) => [row[0], row[1]]);
     expect(limits).toEqual([
       [97, 1200],
       [97, 2000],
