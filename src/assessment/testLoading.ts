@@ -94,7 +94,7 @@ export function testLoading(context: Context, assessment: Assessment, side: Side
   };
   /** From a loading inside to one beyond: the one between that is on the limit. */
   const onLimit = (loading: (share: number) => TestLoading) =>
-    loading(findRoot((share) => loading(share).leastMargin - reached / 2, 0, 1, 1e-9).x);
+    loading(findRoot((share) => loading(share).leastMargin - reached / 2, 0, 1, 1e-9));
 
   const outermost = flown(found.loads);
   if (outermost.leastMargin <= reached) {

@@ -40,6 +40,8 @@ export interface AircraftInFlight {
   readonly fuelFlow: (shaftPower: number, mixture: Mixture) => number;
 }
 
+const fastest = 1000; // m/s; no propeller drives anything as fast
+
 export interface Air {
   readonly pressureAltitude: number; // m
   readonly temperature: number; // K
@@ -142,6 +144,7 @@ export function climbGradient(
  * Thrust never exceeds P/V and drag never falls below q S C_D0, so level flight is impossible above
  * V = (2 P / (ρ S C_D0))^⅓.
  * @returns [m/s]; the upper is kept above the lower when there is next to no power
+ * @throws RangeError when the upper would be above 1,000 m/s
  */
 export function airspeedRange(
   aircraft: AircraftInFlight,
@@ -151,7 +154,9 @@ export function airspeedRange(
 ): { readonly stall: number; readonly highest: number } {
   const stall = stallSpeed(mass, aircraft.wingArea, aircraft.maximumLiftCoefficient, air.density);
   const parasite = air.density * aircraft.wingArea * aircraft.dragPolar.zeroLiftDragCoefficient;
-  // The speed fraction grows with airspeed and is flat at its last point: far above any flight it is at its greatest.
-  const greatestPower = shaftPower(aircraft, setting, air)(1000);
-  return { stall, highest: Math.max(Math.cbrt((2 * greatestPower) / parasite), 1.5 * stall) };
+  // The speed fraction never falls with airspeed: far above any flight it is at its greatest.
+  const greatestPower = shaftPower(aircraft, setting, air)(fastest);
+  const highest = Math.max(Math.cbrt((2 * greatestPower) / parasite), 1.5 * stall);
+  requireBetween('greatest airspeed of this power, drag and weight', highest, 0, fastest, 'm/s');
+  return { stall, highest };
 }

@@ -7,6 +7,7 @@ import {
   airspeedRange,
   climbGradient,
   type PowerSetting,
+  type Rating,
   shaftPower,
 } from './aircraftInFlight.ts';
 import { requireAbove, requireAtLeast } from './check.ts';
@@ -15,8 +16,8 @@ import { findRoot, maximise } from './solve.ts';
 /** Rate of climb at the service ceiling, 100 ft/min [m/s]. @source common practice; the absolute ceiling has 0 */
 export const serviceCeilingRate = (100 * 0.3048) / 60;
 
-const speedTolerance = 0.05; // m/s; the hump is flat: the rate is right to 0.001 %, or 0.02 % where k has a corner
-const altitudeTolerance = 2; // m
+const speedTolerance = 1e-3; // m/s; the hump is flat: the rate is right to far more, or to 0.001 % where k has a corner
+const altitudeTolerance = 0.1; // m
 const highestCeiling = 15_000; // m, above which no ceiling is looked for
 const sliceHeight = 300; // m of pressure altitude, about 1,000 ft, in one step of a climb
 
@@ -29,7 +30,6 @@ export interface BestClimb {
   readonly gradient: number;
   /** The best would be slower than the clean stall: this is the climb at the stall, and no speed to fly. */
   readonly limitedByStall: boolean;
-  readonly converged: boolean;
 }
 
 /**
@@ -69,7 +69,7 @@ export function rateOfClimb(
 }
 
 /**
- * Best rate of climb: the greatest V (T − D), by golden-section search from the clean stall upwards.
+ * Best rate of climb: the greatest V (T − D), sought from the clean stall upwards.
  * @param aircraft the airframe with its package
  * @param setting rating, or fraction of maximum continuous power
  * @param air in which it flies
@@ -92,12 +92,11 @@ export function bestRateOfClimb(
     rateOfClimb: best.value,
     gradient: best.value / best.x,
     limitedByStall: best.atEnd,
-    converged: best.converged,
   };
 }
 
 /**
- * Best angle of climb: the greatest (T − D) / (m g), by golden-section search from the clean stall upwards.
+ * Best angle of climb: the greatest (T − D) / (m g), sought from the clean stall upwards.
  * @param aircraft the airframe with its package
  * @param setting rating, or fraction of maximum continuous power
  * @param air in which it flies
@@ -119,7 +118,6 @@ export function bestAngleOfClimb(
     rateOfClimb: best.x * best.value,
     gradient: best.value,
     limitedByStall: best.atEnd,
-    converged: best.converged,
   };
 }
 
@@ -153,11 +151,11 @@ export function ceiling(
     bestRateOfClimb(aircraft, setting, airAt(altitude, temperatureDeviation), mass).rateOfClimb - rate;
   if (spare(0) < 0) return { pressureAltitude: 0, found: 'none' };
   if (spare(highestCeiling) >= 0) return { pressureAltitude: highestCeiling, found: 'beyond' };
-  return { pressureAltitude: findRoot(spare, 0, highestCeiling, altitudeTolerance).x, found: 'yes' };
+  return { pressureAltitude: findRoot(spare, 0, highestCeiling, altitudeTolerance), found: 'yes' };
 }
 
 export interface ClimbToHeight {
-  /** False: on the way, at `pressureAltitude`, it climbs less than 100 ft/min and only burning off fuel would help. */
+  /** False: at `pressureAltitude` it climbs no better than 100 ft/min any more, and only burning off fuel would help. */
   readonly reached: boolean;
   readonly pressureAltitude: number; // m
   readonly time: number; // s
@@ -166,12 +164,14 @@ export interface ClimbToHeight {
   readonly distance: number;
 }
 
+type ClimbState = Omit<ClimbToHeight, 'reached'>;
+
 /**
  * Climb at the best-rate speed of every height, with takeoff power within its time limit, then maximum continuous.
  *
  * Slices of 300 m, each flown as its middle is (midpoint rule): Δt = Δh (T/T_std) / R, Δm = ṁ Δt, Δx = V cos γ Δt.
- * The slice in which the limit of takeoff power runs out is cut there: the times are right to 0.1 %. Heights are pressure altitudes: in warm air the
- * layers are thicker by T/T_std.
+ * A slice is cut where the limit of takeoff power runs out, or where the climb has fallen to 100 ft/min, which ends it:
+ * the times are right to 0.1 %. Heights are pressure altitudes: in warm air the layers are thicker by T/T_std.
  * @param aircraft the airframe with its package
  * @param fromAltitude pressure altitude of the field [m]
  * @param toAltitude at least fromAltitude [m]
@@ -189,27 +189,50 @@ export function climbToHeight(
   temperatureDeviation = 0,
 ): ClimbToHeight {
   requireAtLeast('toAltitude', toAltitude, fromAltitude, 'm');
-  let altitude = fromAltitude;
-  let time = 0;
-  let fuel = 0;
-  let distance = 0;
-  while (altitude < toAltitude) {
-    const rating = time < aircraft.takeoffPowerTime ? 'takeoff' : 'continuous';
-    const height = Math.min(sliceHeight, toAltitude - altitude);
-    const air = airAt(altitude + height / 2, temperatureDeviation);
+  const climbAt = (rating: Rating, altitude: number, fuel: number) => {
+    const air = airAt(altitude, temperatureDeviation);
+    return { air, best: bestRateOfClimb(aircraft, rating, air, mass - fuel) };
+  };
+  /** Rate above the least one at a state. */
+  const spare = (rating: Rating, { pressureAltitude, fuel }: ClimbState) =>
+    climbAt(rating, pressureAltitude, fuel).best.rateOfClimb - serviceCeilingRate;
+  /** A slice further; nothing where its middle climbs less than the least. */
+  const further = (state: ClimbState, rating: Rating, height: number): ClimbState | undefined => {
     // Half a slice's fuel is some ten-thousandths of the mass: the mass at its start is near enough.
-    const climb = bestRateOfClimb(aircraft, rating, air, mass - fuel);
-    if (climb.rateOfClimb < serviceCeilingRate)
-      return { reached: false, pressureAltitude: altitude, time, fuel, distance };
+    const { air, best } = climbAt(rating, state.pressureAltitude + height / 2, state.fuel);
+    if (best.rateOfClimb < serviceCeilingRate) return undefined;
     const risingPressureAltitude =
-      (climb.rateOfClimb * (air.temperature - temperatureDeviation)) / air.temperature;
-    const remaining = rating === 'takeoff' ? aircraft.takeoffPowerTime - time : Number.POSITIVE_INFINITY;
+      (best.rateOfClimb * (air.temperature - temperatureDeviation)) / air.temperature;
+    const remaining =
+      rating === 'takeoff' ? aircraft.takeoffPowerTime - state.time : Number.POSITIVE_INFINITY;
     const duration = Math.min(height / risingPressureAltitude, remaining);
-    const power = shaftPower(aircraft, rating, air)(climb.trueAirspeed);
-    altitude = duration === remaining ? altitude + duration * risingPressureAltitude : altitude + height;
-    time += duration;
-    fuel += aircraft.fuelFlow(power, 'rich') * duration;
-    distance += climb.trueAirspeed * Math.sqrt(Math.max(0, 1 - climb.gradient ** 2)) * duration;
+    const power = shaftPower(aircraft, rating, air)(best.trueAirspeed);
+    return {
+      pressureAltitude:
+        state.pressureAltitude + (duration === remaining ? duration * risingPressureAltitude : height),
+      time: state.time + duration,
+      fuel: state.fuel + aircraft.fuelFlow(power, 'rich') * duration,
+      distance:
+        state.distance + best.trueAirspeed * Math.sqrt(Math.max(0, 1 - best.gradient ** 2)) * duration,
+    };
+  };
+
+  let state: ClimbState = { pressureAltitude: fromAltitude, time: 0, fuel: 0, distance: 0 };
+  while (state.pressureAltitude < toAltitude) {
+    const from = state;
+    const rating = from.time < aircraft.takeoffPowerTime ? 'takeoff' : 'continuous';
+    const height = Math.min(sliceHeight, toAltitude - from.pressureAltitude);
+    const spareAfter = (part: number) => {
+      const after = further(from, rating, part);
+      return after === undefined ? -serviceCeilingRate : spare(rating, after);
+    };
+    const next = further(from, rating, height);
+    if (next === undefined || spare(rating, next) < 0) {
+      if (spare(rating, from) <= 0) return { reached: false, ...from };
+      const part = findRoot(spareAfter, 0, height, altitudeTolerance);
+      return { reached: false, ...(further(from, rating, part) ?? from) };
+    }
+    state = next;
   }
-  return { reached: true, pressureAltitude: toAltitude, time, fuel, distance };
+  return { reached: true, ...state, pressureAltitude: toAltitude };
 }

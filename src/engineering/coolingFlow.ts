@@ -30,8 +30,6 @@ export interface CoolingFlow {
   readonly density: number;
   /** ρ_e; that of the outside air when there is no flow [kg/m³] */
   readonly exitDensity: number;
-  /** False when the search ended without the root (not seen) */
-  readonly converged: boolean;
 }
 
 /**
@@ -61,15 +59,13 @@ export function coolingFlow(duct: CoolingDuct, core: CoolingCore, condition: Coo
       exitPressureDrop: 0,
       density,
       exitDensity: density,
-      converged: true,
     };
   const coreDrop = (airflow: number) => corePressureDrop(core, airflow, density);
   const exitDrop = (airflow: number) => exitPressureDrop(duct, condition, heat, airflow);
   // Either resistance alone lets more through than both; a little past it, for rounding.
   const most =
     1.000001 * Math.min(wideOpenAirflow(core, available, density), exitAirflow(duct, condition, available));
-  const root = findRoot((m) => coreDrop(m) + exitDrop(m) - available, 0, most, most * 1e-13);
-  const airflow = root.x;
+  const airflow = findRoot((m) => coreDrop(m) + exitDrop(m) - available, 0, most, most * 1e-13);
   return {
     airflow,
     heat,
@@ -78,7 +74,6 @@ export function coolingFlow(duct: CoolingDuct, core: CoolingCore, condition: Coo
     exitPressureDrop: exitDrop(airflow),
     density,
     exitDensity: exitDensity(condition, heat, airflow),
-    converged: root.converged,
   };
 }
 

@@ -30,7 +30,7 @@ export function requiredAirflow(stream: CoolingStream, condition: CoolingConditi
   const margin = (airflow: number) => stream.limit - exchangerTemperature(stream, condition, airflow);
   if (margin(widest) < 0) return undefined;
   const least = widest * 1e-6;
-  return margin(least) >= 0 ? least : findRoot(margin, least, widest, widest * 1e-13).x;
+  return margin(least) >= 0 ? least : findRoot(margin, least, widest, widest * 1e-13);
 }
 
 /**
@@ -99,5 +99,5 @@ export function highestOutsideAirTemperature(
   const holds = (air: number) => coolingResult(stream, conditionAt(air)).margin ?? -1;
   if (holds(hottest) >= 0) return { temperature: hottest, found: 'holdsUpToHottest' };
   if (holds(coldest) < 0) return { temperature: coldest, found: 'exceededAtColdest' };
-  return { temperature: findRoot(holds, coldest, hottest, temperatureTolerance).x, found: 'yes' };
+  return { temperature: findRoot(holds, coldest, hottest, temperatureTolerance), found: 'yes' };
 }

@@ -21,7 +21,6 @@ export type LevelFlight =
       readonly shaftPower: number;
       /** The setting asks for more power than the air gives: this is what full throttle does. */
       readonly fullThrottle: boolean;
-      readonly converged: boolean;
     }
   | { readonly possible: false };
 
@@ -48,14 +47,13 @@ export function levelFlight(
   const { stall, highest } = airspeedRange(aircraft, setting, air, mass);
   const slow = slowBracket(aircraft, air, mass, gradient, stall, highest);
   if (slow === undefined) return { possible: false };
-  const root = findRoot(gradient, slow, highest, speedTolerance);
-  const power = shaftPower(aircraft, setting, air)(root.x);
+  const trueAirspeed = findRoot(gradient, slow, highest, speedTolerance);
+  const power = shaftPower(aircraft, setting, air)(trueAirspeed);
   return {
     possible: true,
-    trueAirspeed: root.x,
+    trueAirspeed,
     shaftPower: power,
     fullThrottle: typeof setting !== 'number' || power < setting * aircraft.maximumContinuousPower,
-    converged: root.converged,
   };
 }
 

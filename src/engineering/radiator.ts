@@ -65,6 +65,5 @@ export function crossFlowNtu(effectiveness: number, capacityRatio: number): numb
   const greatest = crossFlowEffectiveness(largestNtu, capacityRatio);
   // At C_r below 1 the last digits of ε hold any NTU: what is within rounding of the greatest is no measurement.
   requireBetween('effectiveness', effectiveness, 0, greatest * (1 - 1e-9), '');
-  return findRoot((ntu) => crossFlowEffectiveness(ntu, capacityRatio) - effectiveness, 0, largestNtu, 1e-11)
-    .x;
+  return findRoot((ntu) => crossFlowEffectiveness(ntu, capacityRatio) - effectiveness, 0, largestNtu, 1e-11);
 }

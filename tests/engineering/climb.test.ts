@@ -44,7 +44,6 @@ describe('CP-1 of Anderson, Introduction to Flight', () => {
     expect(Math.abs(best.rateOfClimb / feetPerMinute / 1500 - 1)).toBeLessThan(0.01);
     expect(best.rateOfClimb / closedForm(1.225)).toBeCloseTo(1, 4);
     expect(best.limitedByStall).toBe(false);
-    expect(best.converged).toBe(true);
     const high = bestRateOfClimb(textbookAirplane, 'continuous', airAt(4000), textbookMass);
     expect(high.rateOfClimb / closedForm(airAt(4000).density)).toBeCloseTo(1, 4);
   });
@@ -216,12 +215,66 @@ describe('climb to a height', () => {
   });
 
   test('a height above the ceiling is not reached, and it says where it stops', () => {
-    const climb = climbToHeight(fourSeater, 0, 9000, fourSeaterMass);
+    for (const deviation of [0, 15]) {
+      const climb = climbToHeight(fourSeater, 0, 9000, fourSeaterMass, deviation);
+      expect(climb.reached).toBe(false);
+      // the service ceiling of what is left after the climb's fuel, each sought to 0.1 m
+      const service = ceiling(
+        fourSeater,
+        'continuous',
+        fourSeaterMass - climb.fuel,
+        serviceCeilingRate,
+        deviation,
+      );
+      expect(Math.abs(climb.pressureAltitude - service.pressureAltitude)).toBeLessThan(0.5);
+      expect(Number.isFinite(climb.time + climb.fuel + climb.distance)).toBe(true);
+      // up to there it is the climb to that height, and a metre more is not reached
+      const { reached, ...below } = climbToHeight(
+        fourSeater,
+        0,
+        climb.pressureAltitude - 0.2,
+        fourSeaterMass,
+        deviation,
+      );
+      expect(reached).toBe(true);
+      expect(Math.abs(climb.time - below.time)).toBeLessThan(1); // s; 0.2 m at 100 ft/min and a tolerance of 0.1 m
+      expect(
+        climbToHeight(fourSeater, 0, climb.pressureAltitude + 1, fourSeaterMass, deviation).reached,
+      ).toBe(false);
+    }
+  });
+
+  test('what a climb that gives up comes to changes as little as its conditions, slice or no slice', () => {
+    const climbFrom = (elevation: number) => climbToHeight(fourSeater, elevation, 9000, fourSeaterMass);
+    for (let elevation = 0; elevation < 700; elevation += 7) {
+      const [one, other] = [climbFrom(elevation), climbFrom(elevation + 1e-3)];
+      expect(Math.abs(one.pressureAltitude - other.pressureAltitude)).toBeLessThan(0.3);
+      expect(Math.abs(one.time / other.time - 1)).toBeLessThan(1e-3);
+    }
+  });
+
+  test('where takeoff power ends above the ceiling of continuous power the climb ends', () => {
+    const strong: AircraftInFlight = {
+      ...fourSeater,
+      takeoffPowerTime: 300,
+      fullThrottlePower: (rating, ...air) =>
+        rating === 'takeoff' ? 150e3 : 0.3 * fourSeater.fullThrottlePower(rating, ...air),
+    };
+    const climb = climbToHeight(strong, 1000, 5000, fourSeaterMass);
     expect(climb.reached).toBe(false);
-    // within a slice of the service ceiling of what is left after the climb's fuel
-    const service = ceiling(fourSeater, 'continuous', fourSeaterMass - climb.fuel).pressureAltitude;
-    expect(Math.abs(climb.pressureAltitude - service)).toBeLessThan(300);
-    expect(Number.isFinite(climb.time + climb.fuel + climb.distance)).toBe(true);
+    expect(climb.time).toBe(300);
+    expect(climb.pressureAltitude).toBeGreaterThan(2000);
+  });
+
+  test('a field above the ceiling is where it stays', () => {
+    const weak: AircraftInFlight = { ...fourSeater, fullThrottlePower: () => 30e3 };
+    expect(climbToHeight(weak, 500, 900, fourSeaterMass)).toEqual({
+      reached: false,
+      pressureAltitude: 500,
+      time: 0,
+      fuel: 0,
+      distance: 0,
+    });
   });
 
   test('more thrust than weight goes straight up, with no distance and no NaN', () => {

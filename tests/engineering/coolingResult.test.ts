@@ -122,7 +122,6 @@ describe('cooling drag', () => {
     exitPressureDrop: 500,
     density: 1.0,
     exitDensity: 0.8,
-    converged: true,
   };
   test('worked by hand', () => {
     // q = 800; slipstream 0.5 × 1,125/2.5 = 225; V_s = √(2 × 1,025) = 45.277; V_e = √(2 (500 − 0.1 × 800)/0.8) = 32.404

@@ -150,7 +150,6 @@ export const coolingAir: Topic = {
           exitPressureDrop: (1.225 * 50 ** 2) / 8,
           density: 1.225,
           exitDensity: 1.225,
-          converged: true,
         }).momentum,
     },
     {
