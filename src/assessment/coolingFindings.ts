@@ -1,5 +1,6 @@
 import { requiredExitArea } from '../engineering/coolingLimit.ts';
 import type { Package } from '../tables/packages.ts';
+import { practice } from '../tables/practice.ts';
 import type { Context } from './context.ts';
 import {
   type Cooling,
@@ -106,7 +107,7 @@ function idleFindings(engine: Package, { data, stream, idleTemperature }: Stream
       shown: 'engineTemperature',
       value: idleTemperature,
       limit: stream.limit,
-      source: 'idle taken as 10 % of MCP: common practice, no source',
+      source: `idle taken as 10 % of MCP: ${practice}`,
       text: 'on a hot day at ground idle it would go beyond its limit in the end: an indication only',
     },
   ];

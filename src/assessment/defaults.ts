@@ -4,6 +4,7 @@ import { equipmentTable } from '../tables/equipment.ts';
 import type { Fields } from '../tables/field.ts';
 import { missionTable } from '../tables/mission.ts';
 import { packagesTable } from '../tables/packages.ts';
+import { practice } from '../tables/practice.ts';
 import { ratesTable } from '../tables/rates.ts';
 import type { Origin, Table } from '../tables/table.ts';
 import type { Context } from './context.ts';
@@ -52,7 +53,7 @@ export function defaultFindings({ catalogue }: Context): Finding[] {
           gravity: 'check',
           package: '',
           subject: 'allowances',
-          source: 'common practice, no source',
+          source: practice,
           text: 'no allowances table: customary growth and scatter of weights are used',
         },
       ]

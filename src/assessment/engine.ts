@@ -13,6 +13,7 @@ import {
 } from '../engineering/fuelFlow.ts';
 import type { FuelPoint } from '../tables/fuelPoints.ts';
 import type { Package } from '../tables/packages.ts';
+import { practice } from '../tables/practice.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
 
@@ -101,7 +102,7 @@ function fuelFindings(context: Context, engine: Package): Finding[] {
       subject: 'fuel consumption',
       shown: 'percent',
       value: efficiency,
-      source: 'piston engines turn 15 to 45 % of the fuel’s heat into work: common practice, no source',
+      source: `piston engines turn 15 to 45 % of the fuel’s heat into work: ${practice}`,
       text: `the fuel point at ${Math.round(point.setting * 100)} % ${point.mixture} cannot be right (thermal efficiency)`,
     });
   }

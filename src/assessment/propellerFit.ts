@@ -1,6 +1,7 @@
 import { soundSpeed, standardTemperature } from '../engineering/air.ts';
 import { groundClearance, helicalTipMach, requiredGroundClearance } from '../engineering/propeller.ts';
 import type { Package } from '../tables/packages.ts';
+import { practice } from '../tables/practice.ts';
 import type { Context } from './context.ts';
 import type { Engine } from './engine.ts';
 import type { Finding } from './finding.ts';
@@ -34,7 +35,7 @@ function propellerFindings(
       shown: 'ratio',
       value: tipMach,
       limit: tipMach > tipMachWarning ? tipMachWarning : tipMachNote,
-      source: 'common practice, no source',
+      source: practice,
       text: 'helical tip Mach number: noise and lost thrust',
     });
   }

@@ -9,6 +9,7 @@ import { knownPointsTable } from '../tables/knownPoints.ts';
 import { missionTable } from '../tables/mission.ts';
 import { packagesTable } from '../tables/packages.ts';
 import { powerPointsTable } from '../tables/powerPoints.ts';
+import { practice } from '../tables/practice.ts';
 import { type QuoteTerms, quoteTable } from '../tables/quote.ts';
 import { ratesTable } from '../tables/rates.ts';
 import { stationsTable } from '../tables/stations.ts';
@@ -75,7 +76,7 @@ export function assumptionsSection(
     ...defaultRows(ratesTable, single(catalogue.rates)),
     ...defaultRows(quoteTable, single(terms)),
     ...(catalogue.allowancesDefaulted
-      ? [row('allowances', 'growth and scatter of weights', 'customary values', 'common practice, no source')]
+      ? [row('allowances', 'growth and scatter of weights', 'customary values', practice)]
       : []),
   ];
   return section(

@@ -1,4 +1,5 @@
 import { choice, quantity, ratio, text } from './field.ts';
+import { practice } from './practice.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -26,7 +27,7 @@ const fields = {
   recovery: ratio('inlet recovery', {
     above: 0,
     atMost: 1,
-    fallback: { value: 0.8, source: 'common practice, no source' },
+    fallback: { value: 0.8, source: practice },
     help: 'share of the dynamic pressure that reaches the core',
   }),
   designDrop: quantity('pressure', 'core pressure drop', { above: 0, help: 'σ Δp at the core airflow' }),

@@ -32,7 +32,7 @@ function checkGroup(members: readonly Station[], log: FaultLog): void {
       conflict(log, 'stations', place, 'group maximum', `the same as in row ${first?.row}`);
   }
   const least = members.reduce((sum, { minimum }) => sum + minimum, 0);
-  if (first?.groupMaximum !== undefined && least > first.groupMaximum * (1 + 1e-9)) {
+  if (first !== undefined && exceeds(least, first.groupMaximum)) {
     const place = { row: first.row, rowName: first.name };
     conflict(log, 'stations', place, 'group maximum', 'no less than the minima of the group together');
   }

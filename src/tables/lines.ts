@@ -15,6 +15,9 @@ export interface Lines {
   readonly body: readonly Line[];
 }
 
+/** Columns that any table may have and no record has: a person's notes. */
+export const noteColumns: readonly string[] = ['note', 'notes'];
+
 /** True where a person entered something: a tick box that is not ticked stands in every spare row of a sheet. */
 export const hasValue = (cells: readonly Cell[]) => cells.some((cell) => !isBlank(cell) && cell !== false);
 

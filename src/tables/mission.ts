@@ -1,4 +1,6 @@
+import { toSi } from '../units.ts';
 import { choice, count, flag, quantity } from './field.ts';
+import { practice } from './practice.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -10,7 +12,7 @@ const fields = {
   }),
   personWeight: quantity('mass', 'weight of each', {
     above: 0,
-    fallback: { value: 77.1107029, source: '14 CFR 23.25 before amendment 64: 170 lb' },
+    fallback: { value: toSi('mass', 170, 'lb'), source: '14 CFR 23.25 before amendment 64: 170 lb' },
     help: 'with clothes',
   }),
   bags: quantity('mass', 'bags', { atLeast: 0, fallback: { value: 0, source: '' }, help: 'all together' }),
@@ -22,21 +24,21 @@ const fields = {
   reserve: quantity('time', 'reserve', {
     atLeast: 0,
     in: 'min',
-    fallback: { value: 1800, source: '14 CFR 91.151: 30 min by day, 45 min by night' },
+    fallback: { value: toSi('time', 30, 'min'), source: '14 CFR 91.151: 30 min by day, 45 min by night' },
     help: 'at normal cruise, still aboard on landing',
   }),
   cruiseSetting: quantity('fraction', 'cruise power', {
     above: 0,
     atMost: 100,
     in: '%',
-    fallback: { value: 0.75, source: 'common practice, no source' },
+    fallback: { value: 0.75, source: practice },
     help: '% of maximum continuous power',
   }),
   cruiseAltitude: quantity('height', 'cruise altitude', {
     atLeast: 0,
     atMost: 25000,
     in: 'ft',
-    fallback: { value: 2438.4, source: '8,000 ft: common practice, no source' },
+    fallback: { value: toSi('height', 8000, 'ft'), source: `8,000 ft: ${practice}` },
     help: 'pressure altitude',
   }),
   refuel: flag('refuel at destination', {
@@ -90,7 +92,7 @@ const fields = {
   }),
   minimumClimb: quantity('climb', 'least rate of climb', {
     atLeast: 0,
-    fallback: { value: 1.524, source: '300 ft/min: common practice, no source' },
+    fallback: { value: toSi('climb', 300, 'ft/min'), source: `300 ft/min: ${practice}` },
     help: 'after takeoff, at takeoff weight and field temperature',
   }),
 };

@@ -1,7 +1,7 @@
+import { toSi } from '../units.ts';
 import { choice, count, flag, money, quantity, ratio, text } from './field.ts';
+import { practice } from './practice.ts';
 import type { RecordOf, Table } from './table.ts';
-
-const practice = 'common practice, no source';
 
 const fields = {
   description: text('description', { help: 'the engine in a few words' }),
@@ -80,7 +80,10 @@ const fields = {
     atLeast: 40,
     atMost: 46,
     in: 'MJ/kg',
-    fallback: { value: 43.5e6, source: 'ASTM D910, 100LL: at least 18,700 Btu/lb' },
+    fallback: {
+      value: toSi('energyPerMass', 43.5, 'MJ/kg'),
+      source: 'ASTM D910, 100LL: at least 18,700 Btu/lb',
+    },
     help: 'of the fuel',
   }),
   fuelFeed: choice('fuel feed', ['pump', 'gravity'], {
@@ -161,7 +164,7 @@ const fields = {
     above: 0,
     atMost: 100,
     in: 'h',
-    fallback: { value: 3600, source: 'the one-hour rate of aircraft batteries; common practice, no source' },
+    fallback: { value: toSi('time', 1, 'h'), source: `the one-hour rate of aircraft batteries; ${practice}` },
     help: 'the discharge time its capacity is stated for',
   }),
   batteryKind: choice('battery kind', ['lead-acid', 'lithium'], {

@@ -2,6 +2,7 @@ import type { Catalogue } from './catalogue.ts';
 import { type Grid, nameKey } from './cell.ts';
 import { type Fault, FaultLog } from './faults.ts';
 import { money, quantity, text } from './field.ts';
+import { practice } from './practice.ts';
 import { readAttributes } from './readAttributes.ts';
 import type { RecordOf, Table } from './table.ts';
 
@@ -23,7 +24,7 @@ const fields = {
     above: 0,
     atMost: 365,
     in: 'days',
-    fallback: { value: 30, source: 'common practice, no source' },
+    fallback: { value: 30, source: practice },
     help: 'from the day of issue',
   }),
   discount: money('discount', {

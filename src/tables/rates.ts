@@ -1,4 +1,6 @@
+import { toSi } from '../units.ts';
 import { count, flag, fuelPrice, money, quantity } from './field.ts';
+import { practice } from './practice.ts';
 import type { RecordOf, Table } from './table.ts';
 
 const fields = {
@@ -23,13 +25,13 @@ const fields = {
   hoursPerYear: quantity('time', 'hours a year', {
     above: 0,
     in: 'h',
-    fallback: { value: 100 * 3600, source: 'common practice, no source' },
+    fallback: { value: toSi('time', 100, 'h'), source: practice },
     help: 'flown',
   }),
   years: count('years', {
     atLeast: 1,
     atMost: 40,
-    fallback: { value: 10, source: 'common practice, no source' },
+    fallback: { value: 10, source: practice },
     help: 'over which costs are added up',
   }),
 };

@@ -1,14 +1,13 @@
 import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import type { Fields, ValuesOf } from './field.ts';
-import { isFilled, type Line, type Lines, linesOf } from './lines.ts';
+import { isFilled, type Line, type Lines, linesOf, noteColumns } from './lines.ts';
 import { isNoUnit, meantLabel, readCell, readUnit, reportUnknown, whereEmpty } from './readCell.ts';
 import type { Origin, Table } from './table.ts';
 
 const nameColumn = 'attribute';
 const unitColumn = 'unit';
 const valueColumn = 'value';
-const noteColumns = ['note', 'notes'];
 
 type AttributeLines = ReadonlyMap<string, Line>;
 type Units = ReadonlyMap<string, string | undefined>;

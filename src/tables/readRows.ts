@@ -1,7 +1,7 @@
 import { type Cell, type Grid, isBlank, nameKey, plain } from './cell.ts';
 import type { FaultLog } from './faults.ts';
 import type { Fields, ValuesOf } from './field.ts';
-import { hasValue, type Line, type Lines, linesOf } from './lines.ts';
+import { hasValue, type Line, type Lines, linesOf, noteColumns } from './lines.ts';
 import { isNoUnit, readCell, readUnit, reportUnknown, whereEmpty } from './readCell.ts';
 import type { Origin, Table } from './table.ts';
 
@@ -13,7 +13,7 @@ function columnIndexes(table: Table<Fields>, { header, columns }: Lines, log: Fa
   const fields = Object.entries(table.fields);
   const absent = fields.filter(([, { label }]) => !columns.has(nameKey(label)));
   const labels = absent.map(([, { label }]) => label);
-  const known = new Set(['note', 'notes', ...fields.map(([, { label }]) => nameKey(label))]);
+  const known = new Set([...noteColumns, ...fields.map(([, { label }]) => nameKey(label))]);
   const meant = [...columns]
     .filter(([name]) => !known.has(name))
     .map(([, at]) => reportUnknown(table.name, 'column', header.cells[at], header.row, labels, log));

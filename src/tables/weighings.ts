@@ -1,9 +1,8 @@
 import { toSi } from '../units.ts';
 import { day } from './day.ts';
 import { flag, quantity, text } from './field.ts';
+import { practice } from './practice.ts';
 import type { RecordOf, Table } from './table.ts';
-
-const practice = 'common practice, no source';
 
 const fields = {
   weighing: text('weighing', {
