@@ -9,8 +9,9 @@ export interface Searched {
   readonly isTaken: (row: number, column: number) => boolean;
 }
 
-/** A header with fewer of the table's labels may be another's. */
+/** A header with fewer of the table's labels may be another's; one label alone is a word like any other. */
 const enoughShare = 0.5;
+const enoughLabels = 2;
 
 interface Match {
   readonly share: number;
@@ -20,19 +21,24 @@ interface Match {
   readonly right: number;
 }
 
-const keyOf = (cell: Cell) => (isBlank(cell) ? '' : nameKey(String(cell)));
+/** A cell as a label; the workbook's own words are none. */
+const keyOf = (cell: Cell) => (isBlank(cell) || isOwn(cell) ? '' : nameKey(String(cell)));
 
 /**
- * Stretches of a row that may be one header: a label that comes again, or a strange word behind an empty column, is
- * another table's. An empty column before a known label, and a strange one beside its neighbours, are a person's.
+ * Stretches of a row that may be one header: a label that comes again, or another table's label behind an empty column,
+ * is another table's. Empty columns before a known label, and strange ones, are a person's.
  */
-function stretches(line: readonly string[], labels: ReadonlySet<string>): number[][] {
+function stretches(
+  line: readonly string[],
+  labels: ReadonlySet<string>,
+  others: ReadonlySet<string>,
+): number[][] {
   const found: number[][] = [];
   let stretch: number[] = [];
   let isBehindGap = true;
   line.forEach((key, column) => {
     const isKnown = labels.has(key);
-    const isOther = isKnown ? stretch.some((each) => line[each] === key) : key !== '' && isBehindGap;
+    const isOther = isKnown ? stretch.some((each) => line[each] === key) : isBehindGap && others.has(key);
     if (isOther) stretch = [];
     if (isKnown && stretch.push(column) === 1) found.push(stretch);
     isBehindGap = key === '';
@@ -40,23 +46,30 @@ function stretches(line: readonly string[], labels: ReadonlySet<string>): number
   return found;
 }
 
+/** A row as labels, without what belongs to something that was found. */
+const keysOf = ({ view, isTaken }: Searched, row: number) =>
+  (view.values[row] ?? []).map((cell, column) => (isTaken(row, column) ? '' : keyOf(cell)));
+
 /** Where in a row the table's header may stand, with the share of its labels that is there. */
 function matchesIn(
   { shape }: TableLayout,
   labels: ReadonlySet<string>,
+  others: ReadonlySet<string>,
   searched: Searched,
   row: number,
 ): Match[] {
-  const { view, isTaken } = searched;
-  const line = (view.values[row] ?? []).map((cell, column) => (isTaken(row, column) ? '' : keyOf(cell)));
+  const { view } = searched;
+  const line = keysOf(searched, row);
   if (shape === 'rows') {
-    return stretches(line, labels).map((columns) => ({
-      share: columns.length / labels.size,
-      searched,
-      row,
-      left: columns[0] as number,
-      right: columns[columns.length - 1] as number,
-    }));
+    return stretches(line, labels, others)
+      .filter((columns) => columns.length >= enoughLabels)
+      .map((columns) => ({
+        share: columns.length / labels.size,
+        searched,
+        row,
+        left: columns[0] as number,
+        right: columns[columns.length - 1] as number,
+      }));
   }
   const words = shape === 'attributes' ? ['value', 'unit'] : ['unit'];
   return line.flatMap((key, left): Match[] => {
@@ -68,24 +81,43 @@ function matchesIn(
   });
 }
 
-/** The header's last column: headed columns follow each other; a table across has room before its note. */
-function lastColumn({ shape }: TableLayout, line: readonly Cell[], right: number): number {
+/**
+ * The header's last column: headed columns follow each other. A table of attributes goes as far as its note, whatever
+ * columns stand before it, unless another table begins first.
+ */
+function lastColumn(
+  { shape }: TableLayout,
+  { searched, row, right }: Match,
+  others: ReadonlySet<string>,
+): number {
+  const line = searched.view.values[row] ?? [];
   let last = right;
   while (!isFree(line[last + 1])) last++;
-  if (shape !== 'across') return last;
-  const note = line.findIndex((cell, column) => column > last && keyOf(cell) === 'note');
-  return note > last && line.slice(last + 1, note).every(isBlank) ? note : last;
+  if (shape === 'rows') return last;
+  const keys = keysOf(searched, row);
+  const other = keys.findIndex(
+    (key, column) => column > last && (searched.isTaken(row, column) || others.has(key)),
+  );
+  return Math.max(last, keys.lastIndexOf('note', other < 0 ? keys.length : other));
 }
 
-/** The best match of a table's header in the sheets, as the place of the table; undefined where none is good enough. */
+const keysOfLabels = (fields: readonly FieldLayout[]) => new Set(fields.map(({ label }) => nameKey(label)));
+
+/**
+ * The best match of a table's header in the sheets, as the place of the table; undefined where none is good enough.
+ * @param allFields those of every table, by which another table's header is known
+ */
 export function tableByHeader(
   table: TableLayout,
   fields: readonly FieldLayout[],
+  allFields: readonly FieldLayout[],
   sheets: readonly Searched[],
 ): Place | undefined {
-  const labels = new Set(fields.map(({ label }) => nameKey(label)));
+  const labels = keysOfLabels(fields);
+  const others = new Set(['attribute', ...keysOfLabels(allFields)]);
+  for (const label of labels) others.delete(label);
   const matches = sheets.flatMap((searched) =>
-    searched.view.values.flatMap((_, row) => matchesIn(table, labels, searched, row)),
+    searched.view.values.flatMap((_, row) => matchesIn(table, labels, others, searched, row)),
   );
   const best = matches.reduce<Match | undefined>(
     (first, match) => (match.share >= enoughShare && match.share > (first?.share ?? 0) ? match : first),
@@ -94,7 +126,7 @@ export function tableByHeader(
   if (best === undefined) return undefined;
   const { row, left } = best;
   const { view } = best.searched;
-  const right = lastColumn(table, view.values[row] ?? [], best.right);
+  const right = lastColumn(table, best, others);
   const own = (cells: readonly Cell[]) => cells.slice(left, right + 1);
   let bottom = row;
   for (let next = row + 1; next < view.values.length; next++) {

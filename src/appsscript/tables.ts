@@ -49,8 +49,10 @@ function locate(
   if (missing.length === 0) return found;
   const names = namesIn(tables, (name) => gridAt(found.get(name)));
   const places = views.filter(({ sheet }) => sheet.getName() !== keptName);
+  const allFields = tables.flatMap((table) => fieldsOf(table, names));
   for (const table of missing) {
-    const place = tableByHeader(table, fieldsOf(table, names), searched(layout, places, [...found.values()]));
+    const fields = fieldsOf(table, names);
+    const place = tableByHeader(table, fields, allFields, searched(layout, places, [...found.values()]));
     if (place === undefined) continue;
     book.setNamedRange(table.range, rangeOf(place));
     found.set(table.table, place);

@@ -55,10 +55,15 @@ export const edits: fc.Arbitrary<Edit[]> = fc.array(
 
 export const renamings: fc.Arbitrary<Renaming[]> = fc.array(
   fc.record({
-    kind: fc.constantFrom<Renaming['kind'][]>('rename a sheet', 'move a sheet', 'forget a name'),
+    kind: fc.constantFrom<Renaming['kind'][]>(
+      'rename a sheet',
+      'move a sheet',
+      'forget a name',
+      'forget a name',
+    ),
     pick: fc.nat(1_000_000),
   }),
-  { maxLength: 3 },
+  { maxLength: 6 },
 );
 
 const among = <T>(list: readonly T[], pick: number): T => list[pick % list.length] as T;

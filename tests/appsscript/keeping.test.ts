@@ -117,6 +117,35 @@ describe('tables', () => {
     expect(verdict()).toBe('Turnstone');
   });
 
+  test('an empty column in a table, and one’s own beside it, do not end the table once its name is gone', async () => {
+    const names = ['airframe', 'packages', 'components'];
+    await script(`
+      for (const name of ['airframe', 'packages']) {
+        const range = book.getRangeByName(name);
+        const sheet = range.getSheet();
+        const note = range.getColumn() + range.getNumColumns() - 1;
+        sheet.insertColumnsBefore(note, 1);
+        sheet.getRange(range.getRow() + 4, note + 1).setValue("'my note");
+      }
+      const components = book.getRangeByName('components');
+      const second = components.getColumn() + 1;
+      components.getSheet().insertColumnsBefore(second, 2);
+      components.getSheet().getRange(components.getRow() + 2, second + 1).setValue("'my mark");`);
+    const before = names.map((name) => rangeOf(name)?.zone);
+    await script(`for (const name of ${JSON.stringify(names)}) book.removeNamedRange(name);`);
+    expect(again()).toEqual([]);
+    expect(names.map((name) => rangeOf(name)?.zone)).toEqual(before);
+    expect(verdict()).toBe('Turnstone');
+  });
+
+  test('a word of the workbook’s own that is also a label is no header', async () => {
+    await script(`book.deleteSheet(book.getSheetByName('Seats and tanks'));`);
+    again();
+    const { getters } = host.workbook.model;
+    for (const name of ['stations', 'tanks', 'loadings'])
+      expect(getters.getSheetName(rangeOf(name)?.sheetId ?? ''), name).toBe('Seats and tanks');
+  });
+
   test('what was kept is not taken for a table again', async () => {
     host.workbook.ui.answers.push({ button: 'OK', text: 'godwit' }, { button: 'OK' });
     host.run('loadSample');

@@ -4,7 +4,9 @@ import { inputs, keepEveryInput, older, openedAgain, places, quick } from './edi
 import { cellContents } from './workbookState.ts';
 
 // The other half of the two hundred is in upgradeAgain.test.ts: two files use two cores.
-test('100 workbooks changed at random keep every input', { timeout: 1_200_000 }, () => keepEveryInput(100));
+test('100 workbooks changed at random keep every input', { timeout: 1_200_000 }, () =>
+  keepEveryInput(100, 0),
+);
 
 describe('an older workbook', () => {
   test('gets the sheets, fields and words that it lacks, where they belong', async () => {
