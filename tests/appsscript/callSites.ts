@@ -1,5 +1,6 @@
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import type { Layout } from '../../src/workbook/layout.ts';
+import { say, seed } from '../hostile/seed.ts';
 
 /** A kind of call in a step of a run, and the number of one such call. */
 interface CallSite {
@@ -30,4 +31,11 @@ export function callSites({ workbook }: LocalHost, layout: Layout): CallSite[] {
     const places = [0, calls.length - 1, calls.length >> 1];
     return { step, call: calls[places[turn % 3] as number] as number };
   });
+}
+
+/** Every n-th of so many calls, from another one on in every run. */
+export function everySoMany(n: number, count: number, what: string): number[] {
+  const first = 1 + (seed % n);
+  say(`${what}: every ${n}th of ${count} calls fails, from call ${first} on`);
+  return Array.from({ length: Math.ceil((count - first + 1) / n) }, (_, index) => first + index * n);
 }

@@ -2,13 +2,13 @@
  * Laying out is cut short, and done again: the workbook is then the same as without the interruption.
  *
  * Covered: every kind of call in every step before the sheets, on sheets with blocks and on sheets without, each failing
- * once, of a layout with all tables and a sheet of every kind; and some calls of the whole layout, spread evenly. Not
- * covered: every single one of its some 2,200 calls.
+ * once, of a layout with all tables and a sheet of every kind; and every so many calls of the whole layout, others in
+ * every run. All of them: `npm run interruptions`.
  */
 import { describe, expect, test } from 'vitest';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../workbook/grownTables.ts';
-import { callSites } from './callSites.ts';
+import { callSites, everySoMany } from './callSites.ts';
 import { failAt, type Run, uninterrupted } from './interruption.ts';
 import { smallLayout } from './olderLayout.ts';
 
@@ -39,12 +39,7 @@ describe('a new workbook', async () => {
 describe('the whole layout', async () => {
   const run: Run = { layout, grids };
   const { host, expected } = await uninterrupted(run);
-  const { count } = host.workbook.calls;
-  const samples = 4;
-  const calls = Array.from(
-    { length: samples },
-    (_, index) => 1 + Math.round((index * (count - 1)) / (samples - 1)),
-  );
+  const calls = everySoMany(240, host.workbook.calls.count, 'the whole layout');
 
   test.each(calls)('can be laid out again after call %i', { timeout: 120_000 }, async (call) => {
     await failAt(run, call, expected);

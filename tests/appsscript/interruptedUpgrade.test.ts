@@ -2,14 +2,15 @@
  * An upgrade is cut short, and done again: the workbook is then the same as without the interruption.
  *
  * Covered: every kind of call in every step before the sheets, where an upgrade finds, completes and moves what is there,
- * each failing once. What follows, the looks, is given to a new workbook and an older one alike: see interrupted.test.ts.
+ * each failing once; and every so many calls of the upgrade of a whole workbook that looks otherwise, others in every run.
+ * All of them: `npm run interruptions`.
  */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../workbook/grownTables.ts';
-import { callSites } from './callSites.ts';
-import { failAt, type Run, uninterrupted } from './interruption.ts';
+import { callSites, everySoMany } from './callSites.ts';
+import { failAt, olderWorkbook, type Run, uninterrupted } from './interruption.ts';
 import { olderLayout, smallLayout } from './olderLayout.ts';
 
 const small = smallLayout(layout);
@@ -27,3 +28,13 @@ test.each(['Begin', 'Sheets', 'Tables', 'Results'])(
     for (const { call } of own) await failAt(run, call, expected);
   },
 );
+
+describe('a whole workbook', async () => {
+  const whole: Run = { layout, grids: {}, from: await olderWorkbook() };
+  const upgraded = await uninterrupted(whole);
+  const calls = everySoMany(450, upgraded.host.workbook.calls.count, 'the whole upgrade');
+
+  test.each(calls)('can be upgraded again after call %i', { timeout: 120_000 }, async (call) => {
+    await failAt(whole, call, upgraded.expected);
+  });
+});

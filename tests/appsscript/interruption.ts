@@ -1,8 +1,11 @@
 import { expect } from 'vitest';
 import { dataFiles } from '../../src/local/build.ts';
-import type { WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
+import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/workbook.ts';
 import type { Grids, Layout } from '../../src/workbook/layout.ts';
+import { layout as wholeLayout } from '../../src/workbook/sheets.ts';
+import { sample } from '../workbook/grownTables.ts';
+import { olderLayout, withoutLooks } from './olderLayout.ts';
 import { workbookState } from './workbookState.ts';
 
 const pushed = await dataFiles();
@@ -14,7 +17,7 @@ export interface Run {
   readonly from?: WorkbookSnapshot;
 }
 
-async function open({ layout, from }: Run) {
+export async function open({ layout, from }: Run) {
   const host = await localHost(from, { ...pushed, Layout: JSON.stringify(layout) });
   host.workbook.calls.reset(); // opening computes the blocks, which reads the library
   return host;
@@ -35,4 +38,10 @@ export async function failAt(run: Run, call: number, expected: unknown): Promise
   host.workbook.calls.reset();
   host.run('layOutTables_', run.grids);
   expect(workbookState(host), `after call ${call}, ${name}`).toEqual(expected);
+}
+
+/** A whole workbook as an earlier version might have left it, without any looks. */
+export async function olderWorkbook(): Promise<WorkbookSnapshot> {
+  const { host } = await uninterrupted({ layout: olderLayout(wholeLayout), grids: sample('minimal') });
+  return withoutLooks(snapshotOf(host.workbook));
 }

@@ -1,3 +1,4 @@
+import type { WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
 import type { Layout, SheetLayout, TableLayout } from '../../src/workbook/layout.ts';
 
 /** Fields that the older layout did not have: of every table the last ones that may be missing. */
@@ -30,6 +31,31 @@ export const olderLayout = (layout: Layout): Layout => ({
   version: 0.5,
   sheets: layout.sheets.filter(({ name }) => !laterSheets.includes(name)).map(olderSheet),
 });
+
+/** A workbook that was laid out before there were any looks: plain cells, nothing offered, no pictures. */
+export function withoutLooks(snapshot: WorkbookSnapshot): WorkbookSnapshot {
+  const { sheets, ...model } = snapshot.model as { sheets: object[] };
+  const plain = {
+    styles: {},
+    formats: {},
+    borders: {},
+    cols: {},
+    rows: {},
+    dataValidationRules: [],
+    conditionalFormats: [],
+    figures: [],
+    areGridLinesVisible: true,
+    panes: undefined,
+  };
+  return {
+    ...snapshot,
+    model: { ...model, sheets: sheets.map((sheet) => ({ ...sheet, ...plain })) },
+    charts: [],
+    validationRules: [],
+    formatRules: [],
+    protections: [],
+  };
+}
 
 const withLittleRoom = (table: TableLayout): TableLayout => ({ ...table, room: Math.min(table.room, 3) });
 
