@@ -23,6 +23,8 @@ export interface PackageInFlight {
   readonly streams: readonly StreamData[];
   /** D/q of the cooling air, part of the polar [m²] */
   readonly coolingDragArea: number;
+  /** false where speed and cooling drag did not settle */
+  readonly settled: boolean;
   readonly findings: readonly Finding[];
 }
 
@@ -154,14 +156,20 @@ export function packageInFlight(
     dragArea = next;
     aircraft = withCooling(dragArea);
     if (change < dragAreaTolerance)
-      return { aircraft, streams, coolingDragArea: dragArea, findings: pitchFindings(engine) };
+      return { aircraft, streams, coolingDragArea: dragArea, settled: true, findings: pitchFindings(engine) };
   }
   const doubt: Finding = {
     gravity: 'check',
     package: engine.name,
     subject: 'cooling drag',
     source: 'cooling table',
-    text: 'speed and cooling drag do not settle: the flight figures are doubtful',
+    text: 'speed and cooling drag do not settle: speeds, climb, range, mission and cooling are doubtful',
   };
-  return { aircraft, streams, coolingDragArea: dragArea, findings: [...pitchFindings(engine), doubt] };
+  return {
+    aircraft,
+    streams,
+    coolingDragArea: dragArea,
+    settled: false,
+    findings: [...pitchFindings(engine), doubt],
+  };
 }

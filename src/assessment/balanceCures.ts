@@ -4,6 +4,7 @@ import { add, type MassTotal } from '../engineering/massItem.ts';
 import { type CriticalLoading, type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { Assessment } from './assess.ts';
+import { attempt } from './attempt.ts';
 import type { Context } from './context.ts';
 import { everyLoading } from './everyLoading.ts';
 import { tankStations } from './loadStations.ts';
@@ -16,6 +17,8 @@ export interface BalanceCure {
   /** what is moved; undefined for ballast */
   readonly moved: string | undefined;
   readonly weight: number;
+  /** false where the search for the least weight ran out of steps: it takes more than this */
+  readonly settled: boolean;
   /** where it is taken from; undefined for ballast */
   readonly fromArm: number | undefined;
   readonly toArm: number;
@@ -26,25 +29,27 @@ export interface BalanceCure {
 }
 
 const holds = -1e-6; // m; a margin this near zero is zero
-const mostSteps = 40; // each takes out all of the shortfall but what a sloping limit gives back
+const mostSteps = 200; // each takes out all of the shortfall but what a sloping limit gives back
 
 /**
  * The least weight with which the worst loading of all is on the limit: what the worst one needs, again and again, for the
- * limit and the worst loading move with it.
+ * limit and the worst loading move with it. Undefined where no weight is enough before a maximum weight is passed.
  */
 function leastWeight(
   side: Side,
   marginsWith: (weight: number) => WorstMargins | undefined,
   needed: (worst: CriticalLoading) => number,
-): { weight: number; margins: WorstMargins } | undefined {
+): { weight: number; margins: WorstMargins; settled: boolean } | undefined {
   let weight = 0;
-  for (let step = 0; step < mostSteps; step++) {
+  for (let step = 0; ; step++) {
     const margins = marginsWith(weight);
     if (margins === undefined) return undefined;
-    if (margins[side].margin >= holds) return { weight, margins };
-    weight += needed(margins[side]);
+    const settled = margins[side].margin >= holds;
+    if (settled || step >= mostSteps) return { weight, margins, settled };
+    const { value: more } = attempt(() => needed(margins[side]));
+    if (more === undefined) return undefined; // the limit has moved to the other side of it
+    weight += more;
   }
-  return undefined;
 }
 
 /** Ballast at the airframe's ballast arm, or at the firewall where only that is on the right side; a battery moved there. */

@@ -32,20 +32,31 @@ export function measuredRoll(
     return { factor: 1, findings: [finding('note', text)] };
   }
   const measured = point.roll;
-  const { value: factor, refusal } = attempt(() => {
+  const { value: found, refusal } = attempt(() => {
     const engine = packageNamed(context.catalogue, point.package);
-    const { aircraft } = packageInFlight(context, flown, engine, engineOf(context, engine), equipment);
-    const asFlown = { ...aircraft, fullThrottlePower: () => point.power };
-    return groundRollFactor(
-      asFlown,
-      takeoffFrom(airframe, airOf(point), hardRunway, point.weight, 1),
-      measured,
+    const { aircraft, settled } = packageInFlight(
+      context,
+      flown,
+      engine,
+      engineOf(context, engine),
+      equipment,
     );
+    const asFlown = { ...aircraft, fullThrottlePower: () => point.power };
+    const conditions = takeoffFrom(airframe, airOf(point), hardRunway, point.weight, 1);
+    return { factor: groundRollFactor(asFlown, conditions, measured), settled };
   });
-  if (factor === undefined) {
+  if (found === undefined) {
     return { factor: 1, findings: [finding('check', `the measured roll is not used: ${refusal}`)] };
   }
+  const { factor, settled } = found;
   const doubtful = factor < plausible.low || factor > plausible.high;
   const text = `the measured roll is ${factor.toFixed(2)} of the predicted one: something in its conditions is wrong`;
-  return { factor, findings: doubtful ? [finding('check', text)] : [] };
+  const unsettled = `speed and cooling drag of ${point.package} in the measured roll do not settle: takeoff distances are doubtful`;
+  return {
+    factor,
+    findings: [
+      ...(settled ? [] : [finding('check', unsettled)]),
+      ...(doubtful ? [finding('check', text)] : []),
+    ],
+  };
 }

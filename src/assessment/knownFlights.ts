@@ -77,7 +77,12 @@ export function flownAirframe(context: Context, equipmentInFlight: ReadonlySet<s
   }
   const { dragPolar, propeller, converged, doubt } = fitted.value;
   if (!converged)
-    findings.push(finding('check', 'drag and propeller do not settle: their figures are doubtful'));
+    findings.push(
+      finding(
+        'check',
+        'drag and propeller do not settle: speeds, climb, range, mission and cooling of all packages are doubtful',
+      ),
+    );
   if (doubt !== undefined) {
     findings.push(
       finding(

@@ -57,6 +57,12 @@ function worstRows(context: Context, assessment: Assessment): Cell[][] {
   );
 }
 
+function enoughInWords({ settled, margins: { forward, aft } }: BalanceCure): string {
+  if (!settled) return 'no: it takes more; how much does not settle';
+  if (forward.margin < -1e-5 || aft.margin < -1e-5) return 'no: the other limit is passed with it';
+  return 'for every loading; weigh it in, and have its mounting approved';
+}
+
 function cureRow(context: Context, assessment: Assessment, cure: BalanceCure): Cell[] {
   const { cell } = context.display;
   const { forward, aft } = cure.margins;
@@ -70,9 +76,7 @@ function cureRow(context: Context, assessment: Assessment, cure: BalanceCure): C
     cell('payload', cure.payloadLost),
     cell('arm', forward.margin),
     cell('arm', aft.margin),
-    forward.margin < -1e-5 || aft.margin < -1e-5
-      ? 'no: the other limit is passed with it'
-      : 'for every loading; weigh it in, and have its mounting approved',
+    enoughInWords(cure),
   ];
 }
 

@@ -2,6 +2,7 @@ import { ballastWeight } from '../engineering/ballast.ts';
 import { add } from '../engineering/massItem.ts';
 import type { Mission as MissionTable } from '../tables/mission.ts';
 import type { Assessment, Comparison } from './assess.ts';
+import { attempt } from './attempt.ts';
 import { homeField } from './field.ts';
 import { answerMission, type MissionAnswer } from './mission.ts';
 import type { MissionCase } from './missionCase.ts';
@@ -10,7 +11,10 @@ import type { LegBalance } from './missionLoading.ts';
 
 const halvings = 10; // of a range: to a thousandth of it
 const coldest = 40; // K below the day asked for; colder is another season
-const mostBallastSteps = 8;
+/** Before a change of which it is not known whether it would do. */
+export const unsettledChange = 'not known: ';
+
+const mostBallastSteps = 30; // each takes out all that is missing but what a sloping limit gives back
 
 /** The least part of a change that goes, when the whole of it does and less of it does not; 0 to 1. */
 function leastPart(goes: (part: number) => boolean): number | undefined {
@@ -146,7 +150,11 @@ export function ballast({ asked, distance, answer }: Refused): string[] {
     if (now === undefined || now.margin >= 0 || now.critical.side !== first.critical.side) return [];
     // As much again as the worst state lacks, and a little more: it must end inside
     const target = now.critical.cg - aftwards * (now.margin - 1e-5);
-    weight += ballastWeight(now.critical.weight, now.critical.cg, target, arm);
+    const { value: more } = attempt(() => ballastWeight(now.critical.weight, now.critical.cg, target, arm));
+    if (more === undefined) return []; // the limit has moved to the other side of it
+    weight += more;
   }
-  return [];
+  return [
+    `${unsettledChange}ballast at ${display.text('arm', arm)}: more than ${display.text('weight', weight, 'floor')}, how much does not settle`,
+  ];
 }

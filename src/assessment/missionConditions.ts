@@ -3,7 +3,7 @@ import { speedMargins } from '../engineering/speedLimits.ts';
 import { type Condition, measured, shareLeft, stated } from './condition.ts';
 import type { MissionCase } from './missionCase.ts';
 import { fieldConditions } from './missionField.ts';
-import type { Leg, Legs } from './missionLegs.ts';
+import { type Leg, type Legs, unsettledFuel } from './missionLegs.ts';
 import type { LegBalance, MissionLoading } from './missionLoading.ts';
 
 /** The weight limit that leaves least on either leg; taxi fuel counts as taken off where no ramp weight is given. */
@@ -85,9 +85,11 @@ export function flightConditions(
   }
   if (!legs.possible) {
     const [cruise, ...others] = flightNames;
+    const unsettled = legs.stops === unsettledFuel;
+    const why = unsettled ? 'its fuel is not known' : 'it does not get there';
     return [
-      stated(cruise, 'missed', `${legs.leg}: ${legs.stops}`),
-      ...others.map((named) => stated(named, 'not known', 'it does not get there')),
+      stated(cruise, unsettled ? 'not known' : 'missed', `${legs.leg}: ${legs.stops}`),
+      ...others.map((named) => stated(named, 'not known', why)),
     ];
   }
   const { out, back } = legs;

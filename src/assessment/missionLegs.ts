@@ -17,7 +17,14 @@ export interface Leg {
 /** Both flights; what stops the first that cannot be flown. */
 export type Legs =
   | { readonly possible: true; readonly out: Leg; readonly back: Leg }
-  | { readonly possible: false; readonly leg: 'out' | 'back'; readonly stops: TripObstacle };
+  | {
+      readonly possible: false;
+      readonly leg: 'out' | 'back';
+      readonly stops: TripObstacle | typeof unsettledFuel;
+    };
+
+/** A search that ended without an answer: whether it flies is not known. */
+export const unsettledFuel = 'the fuel for the distance and its own weight do not settle';
 
 const fuelTolerance = 1e-3; // kg
 const mostRounds = 30;
@@ -32,15 +39,20 @@ export function destinationField(mission: Mission): FieldAir {
  * A trip with no more fuel than it takes. The fuel weighs, and what weighs takes fuel: repeated until they agree, each
  * round from where the two before it lead to (Aitken), for what a kilogram of fuel takes hardly changes.
  * @param mass without the fuel of this trip
- * @throws RangeError when they do not agree
+ * @returns the trip, what stops it, or that they do not agree
  */
-function leastFuelTrip(aircraft: AircraftInFlight, plan: TripPlan, mass: number, distance: number): Trip {
+function leastFuelTrip(
+  aircraft: AircraftInFlight,
+  plan: TripPlan,
+  mass: number,
+  distance: number,
+): Trip | { readonly possible: false; readonly stops: typeof unsettledFuel } {
   let fuel = 0;
   let before: { fuel: number; needed: number } | undefined;
   for (let round = 0; ; round++) {
     const trip = tripOverDistance(aircraft, plan, mass + fuel, distance);
     if (!trip.possible || Math.abs(trip.totalFuel - fuel) < fuelTolerance) return trip;
-    if (round >= mostRounds) throw new RangeError('fuel for the distance and its own weight do not settle');
+    if (round >= mostRounds) return { possible: false, stops: unsettledFuel };
     const { totalFuel: needed } = trip;
     const slope = before ? Math.min(0.9, (needed - before.needed) / (fuel - before.fuel)) : 0;
     before = { fuel, needed };

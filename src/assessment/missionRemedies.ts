@@ -13,6 +13,7 @@ import {
   lowerCruise,
   type Refused,
   shorterWay,
+  unsettledChange,
 } from './missionChanges.ts';
 
 /** Options and tanks ticked or not; the package is assessed anew with each change. */
@@ -72,9 +73,13 @@ export function missionRemedies(comparison: Comparison, assessment: Assessment):
   const others = [coolerHour, lowerCruise, choices, shorterWay, ballast, lessToCarry];
   const found = [hotClimb, ...others].flatMap((tried) => tried(refused));
   const { coolingClimbSpeed } = assessment.package;
-  if (found.length > 0 || !missed('cooling') || coolingClimbSpeed === undefined) return found;
+  const known = found.filter((text) => !text.startsWith(unsettledChange));
+  if (known.length > 0 || !missed('cooling') || coolingClimbSpeed === undefined) return found;
   const asked: MissionCase = { ...answer.asked, climb: 'cooling climb' };
   const slower = { ...refused, asked, answer: answerMission(asked, distance) };
   const speed = comparison.context.display.text('speed', coolingClimbSpeed);
-  return others.flatMap((tried) => tried(slower)).map((text) => `climb at ${speed} true, and ${text}`);
+  const slowed = others
+    .flatMap((tried) => tried(slower))
+    .map((text) => `climb at ${speed} true, and ${text}`);
+  return [...found, ...slowed];
 }

@@ -98,8 +98,9 @@ export function testLoading(context: Context, assessment: Assessment, side: Side
 
   const outermost = flown(found.loads);
   if (outermost.leastMargin <= reached) {
+    if (outermost.leastMargin >= 0) return outermost;
     const outset = flown(least);
-    if (outset.leastMargin <= 0) return outset;
+    if (outset.leastMargin <= reached / 2) return outset;
     return onLimit((share) =>
       flown(least.map((load, index) => load + share * ((found.loads[index] as number) - load))),
     );
