@@ -24,9 +24,11 @@ function marginFindings(
   context: Context,
   engine: Package,
   empty: EmptyAircraft,
+  polygon: LoadingPolygon,
   margins: WorstMargins,
 ): Finding[] {
   const { display } = context;
+  const [lightest] = polygon.forward;
   const source = envelopeSource(context);
   return [margins.forward, margins.aft].flatMap((critical): Finding[] => {
     const { side, margin, limit, cg, weight, cause } = critical;
@@ -38,14 +40,16 @@ function marginFindings(
       limit,
       source,
     } as const;
-    const because = cause === undefined ? 'with the least loads' : `with ${cause} loaded`;
+    // Where no load moves the CG that way, only a limit that closes in makes a heavier loading worse
+    const alone = weight === lightest?.weight ? 'with the least loads' : 'where the limit is narrower';
+    const because = cause === undefined ? alone : `with ${cause} loaded`;
     const where = `at ${display.text('weight', weight)}, ${because}`;
     if (margin < -1e-9) {
       const text = `some allowed loadings go ${display.text('arm', -margin)} ${side === 'aft' ? 'aft' : 'ahead'} of the limit, ${where}`;
       return [{ ...base, gravity: 'stop', text }];
     }
     if (margin < empty.expectedCg.halfWidth) {
-      const text = `least margin ${display.text('arm', margin)} ${where} is less than the empty CG is known to, ±${display.text('arm', empty.expectedCg.halfWidth)}`;
+      const text = `least margin ${display.text('arm', margin)}, ${where}: less than the empty CG is known to, ±${display.text('arm', empty.expectedCg.halfWidth)}`;
       return [{ ...base, gravity: 'check', text }];
     }
     return [];
@@ -75,7 +79,10 @@ export function balanceOf(
           subject: 'maximum weight',
           shown: 'weight',
           value: stations.reduce((weight, { minimum }) => weight + minimum, nominal.weight),
-          limit: heaviestLoading(context, envelope),
+          limit: Math.min(
+            heaviestLoading(context, envelope),
+            airframe.maximumZeroFuelWeight ?? Number.POSITIVE_INFINITY,
+          ),
           source: 'airframe and envelope tables',
           text: 'over the maximum weight with the least loads and no fuel',
         },
@@ -103,7 +110,7 @@ export function balanceOf(
     findings: [
       ...tooHeavy,
       ...shortEnvelope,
-      ...(margins ? marginFindings(context, engine, empty, margins) : []),
+      ...(polygon && margins ? marginFindings(context, engine, empty, polygon, margins) : []),
       ...loadingFindings(context, engine, checks),
     ],
   };

@@ -1,6 +1,7 @@
 import { ballastWeight, weightToMove } from '../engineering/ballast.ts';
 import type { Side } from '../engineering/envelope.ts';
 import { add, type MassTotal } from '../engineering/massItem.ts';
+import { findRoot } from '../engineering/solve.ts';
 import { type CriticalLoading, type WorstMargins, worstMargins } from '../engineering/worstMargin.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { Assessment } from './assess.ts';
@@ -31,6 +32,21 @@ export interface BalanceCure {
 const holds = -1e-6; // m; a margin this near zero is zero
 const mostSteps = 200; // each takes out all of the shortfall but what a sloping limit gives back
 
+const resolution = 1e-6; // kg
+
+/** Between a weight that is too little and one that is more than enough. */
+function onTheLimit(
+  side: Side,
+  marginsWith: (weight: number) => WorstMargins | undefined,
+  tooLittle: number,
+  enough: number,
+): { weight: number; margins: WorstMargins; settled: boolean } | undefined {
+  const marginOf = (weight: number) => marginsWith(weight)?.[side].margin ?? Number.NaN;
+  const weight = findRoot(marginOf, tooLittle, enough, resolution);
+  const margins = marginsWith(weight);
+  return margins && { weight, margins, settled: true };
+}
+
 /**
  * The least weight with which the worst loading of all is on the limit: what the worst one needs, again and again, for the
  * limit and the worst loading move with it. Undefined where no weight is enough before a maximum weight is passed.
@@ -41,11 +57,16 @@ function leastWeight(
   needed: (worst: CriticalLoading) => number,
 ): { weight: number; margins: WorstMargins; settled: boolean } | undefined {
   let weight = 0;
+  let tooLittle = 0;
   for (let step = 0; ; step++) {
     const margins = marginsWith(weight);
     if (margins === undefined) return undefined;
-    const settled = margins[side].margin >= holds;
+    const { margin } = margins[side];
+    const settled = margin >= holds;
+    // At a maximum weight it takes the place of a load, and less of it is enough
+    if (margin > -holds) return onTheLimit(side, marginsWith, tooLittle, weight);
     if (settled || step >= mostSteps) return { weight, margins, settled };
+    tooLittle = weight;
     const { value: more } = attempt(() => needed(margins[side]));
     if (more === undefined) return undefined; // the limit has moved to the other side of it
     weight += more;
