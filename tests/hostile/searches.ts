@@ -34,6 +34,7 @@ export const searches: readonly Search[] = [
   { file: `${assessment}/missionChanges.ts`, what: 'least part of a change', ends: 'halved' },
   { file: `${assessment}/missionChanges.ts`, what: 'ballast for the mission', ends: 'settles' },
   { file: `${assessment}/balanceCures.ts`, what: 'ballast, battery moved', ends: 'settles' },
+  { file: `${assessment}/balanceCures.ts`, what: 'ballast no heavier than it must be', ends: 'bracket' },
   { file: `${assessment}/missionLegs.ts`, what: 'fuel and its own weight', ends: 'settles' },
   { file: `${assessment}/aircraft.ts`, what: 'speed and cooling drag', ends: 'settles' },
   { file: `${assessment}/polarFit.ts`, what: 'drag and propeller', ends: 'settles' },
