@@ -62,7 +62,7 @@ function lumpFindings(
 ): Finding[] {
   return components.flatMap((lump): Finding[] => {
     const parts = details.get(nameKey(lump.name));
-    if (lump.includedIn !== undefined || parts === undefined) return [];
+    if (parts === undefined) return [];
     const sum = parts.reduce((weight, part) => weight + part.weight, 0);
     if (Math.abs(sum - lump.weight) <= lumpTolerance * Math.abs(lump.weight)) return [];
     return [
