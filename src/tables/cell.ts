@@ -70,7 +70,7 @@ export function numberIn(cell: Cell): number | { readonly fault: string } {
   if (isErrorText(cell)) return { fault: 'a number; the cell holds an error' };
   if (isDate(cell)) return { fault: 'a number; the cell is formatted as a date' };
   if (typeof cell === 'boolean') return { fault: 'a number, not a tick box' };
-  const text = plain(cell ?? '').replace(/^\u2212/, '-');
+  const text = plain(cell ?? '').replace('\u2212', '-');
   if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return bounded(Number(text));
   if (/^[+-]?\d+,\d+$/.test(text)) return { fault: 'a number with a decimal point and no comma' };
   return { fault: 'a number without unit or separators' };

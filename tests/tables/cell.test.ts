@@ -27,6 +27,8 @@ describe('numberIn', () => {
     ['\u22123', -3], // the true minus sign
     ['+3', 3],
     ['.5', 0.5],
+    ['.25', 0.25],
+    ['12.375', 12.375],
     ['5.', 5],
   ])('%j is %d', (cell, number) => {
     expect(numberIn(cell)).toBe(number);
@@ -35,6 +37,10 @@ describe('numberIn', () => {
   test.each<[Cell, string]>([
     ['12,5', 'a number with a decimal point and no comma'],
     ['1,379', 'a number with a decimal point and no comma'],
+    ['-12,5', 'a number with a decimal point and no comma'],
+    ['+0,5', 'a number with a decimal point and no comma'],
+    ['12,5,0', 'a number without unit or separators'],
+    ['5\u22123', 'a number without unit or separators'],
     ['1,379.5', 'a number without unit or separators'],
     ['ca. 12,5', 'a number without unit or separators'],
     ['12,5 kg', 'a number without unit or separators'],
@@ -78,7 +84,7 @@ test('text is read as a person sees it', () => {
 test('an error cell is known by its sign, a numbered name is a name', () => {
   for (const text of ['#REF!', '#N/A', '#DIV/0!', '#NAME?', '#ERROR!', '#¡REF!'])
     expect(isErrorText(text)).toBe(true);
-  for (const text of ['#1 tank', '# 2', 'No. #3', '']) expect(isErrorText(text)).toBe(false);
+  for (const text of ['#1 tank', '# 2', 'No. #3', 'tank #A', '']) expect(isErrorText(text)).toBe(false);
 });
 
 test('a date of another realm is a date, for which instanceof fails', () => {

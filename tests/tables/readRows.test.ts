@@ -217,6 +217,13 @@ describe('units', () => {
     }
   });
 
+  test('a word or a dash that says more is a unit all the same', () => {
+    for (const typed of ['per unit', 'unit lb', '- lb', 'lb -'])
+      expect(faultsOf(withCell('components', 2, 'basis', typed))).toEqual([
+        `components, row 2, unit of basis: got "${typed}", expected no unit for basis`,
+      ]);
+  });
+
   test('nothing below, nothing to measure: no unit is needed', () => {
     const grids = smallWorkbook();
     put(grids.components, 2, 'lead time', '');
