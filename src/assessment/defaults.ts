@@ -1,4 +1,4 @@
-import { airframeTable } from '../tables/airframe.ts';
+import { type Airframe, airframeTable } from '../tables/airframe.ts';
 import { componentsTable } from '../tables/components.ts';
 import { equipmentTable } from '../tables/equipment.ts';
 import type { Fields } from '../tables/field.ts';
@@ -45,6 +45,20 @@ function columnDefaults(
   });
 }
 
+/** Scales that are known, and arms that are taken as exact because nobody says how well they were measured. */
+function exactArms({ emptyWeightKnownTo, emptyArmKnownTo }: Airframe): Finding[] {
+  if (emptyWeightKnownTo === undefined || emptyArmKnownTo !== undefined) return [];
+  return [
+    {
+      gravity: 'check',
+      package: '',
+      subject: airframeTable.fields.emptyArmKnownTo.label,
+      source: 'airframe table',
+      text: 'not given, how far the weight may be off is: the CG is taken as exact but for that',
+    },
+  ];
+}
+
 /** Every value that nobody gave, and every part of a table that was not read: a default is shown as one. */
 export function defaultFindings({ catalogue }: Context): Finding[] {
   const allowances: Finding[] = catalogue.allowancesDefaulted
@@ -70,6 +84,7 @@ export function defaultFindings({ catalogue }: Context): Finding[] {
   return [
     ...allowances,
     ...attributeDefaults(airframeTable, catalogue.airframe, ''),
+    ...exactArms(catalogue.airframe),
     ...catalogue.packages.flatMap((each) => attributeDefaults(packagesTable, each, each.name)),
     ...columnDefaults(componentsTable, catalogue.components),
     ...columnDefaults(equipmentTable, catalogue.equipment),

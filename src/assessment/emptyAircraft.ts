@@ -52,15 +52,16 @@ function asWeighed(powerplant: Powerplant, withFluids: boolean): NamedMass[] {
 export function bareAirframe(context: Context): BareAirframe {
   const { airframe, allowances, tanks } = context.catalogue;
   const { weighedWith } = context;
+  const { emptyWeightKnownTo, emptyArmKnownTo } = airframe;
   const weighed = {
     name: 'airframe, empty weight',
     weight: airframe.emptyWeight,
     arm: airframe.emptyArm,
     basis: airframe.emptyBasis,
     known:
-      airframe.emptyWeightKnownTo === undefined
+      emptyWeightKnownTo === undefined && emptyArmKnownTo === undefined
         ? undefined
-        : { weight: airframe.emptyWeightKnownTo, arm: airframe.emptyArmKnownTo ?? 0 },
+        : { weight: emptyWeightKnownTo, arm: emptyArmKnownTo ?? 0 },
   };
   const powerplant =
     weighedWith === undefined ? [] : asWeighed(powerplantOf(context, weighedWith), airframe.weighedFluids);

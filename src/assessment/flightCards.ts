@@ -1,5 +1,6 @@
+import type { Air } from '../engineering/aircraftInFlight.ts';
 import { calibratedFromTrue, trueFromCalibrated } from '../engineering/airspeed.ts';
-import { bestRateOfClimb } from '../engineering/climb.ts';
+import { type BestClimb, bestRateOfClimb } from '../engineering/climb.ts';
 import { cgMargins, heaviest } from '../engineering/envelope.ts';
 import { loadedWith } from '../engineering/loading.ts';
 import { takeoff } from '../engineering/takeoff.ts';
@@ -18,6 +19,10 @@ import { soloStations } from './testLoading.ts';
 const approachFactor = 1.3; // of the stall in landing configuration: common practice
 const percent = (share: number) => `${Math.round(share * 100)} %`;
 const settings = [0.75, 0.65, 0.55];
+
+/** Calibrated; none where it does not climb. */
+const speedOf = ({ rateOfClimb, trueAirspeed }: BestClimb, { pressureAltitude, temperature }: Air) =>
+  rateOfClimb > 0 ? calibratedFromTrue(trueAirspeed, pressureAltitude, temperature) : undefined;
 
 /** Pilot alone, full tanks. */
 function firstFlightsCard(context: Context, assessment: Assessment): TestCard {
@@ -39,8 +44,7 @@ function firstFlightsCard(context: Context, assessment: Assessment): TestCard {
     );
   const air = flight?.field.air;
   const climb = flight && bestRateOfClimb(flight.aircraft, 'takeoff', flight.field.air, weight);
-  const climbSpeed =
-    air && climb && calibratedFromTrue(climb.trueAirspeed, air.pressureAltitude, air.temperature);
+  const climbSpeed = air && climb && speedOf(climb, air);
   return {
     name: 'first flights',
     setUp: `pilot alone, full tanks: ${loadingWords(context, assessment, { stations, loads, ballast: undefined })}; within gliding distance of the field`,
@@ -167,29 +171,26 @@ function levelCard({ display, catalogue }: Context, assessment: Assessment, flig
 function climbCard({ display }: Context, { package: engine }: Assessment, flight: Flight): TestCard {
   const { seaLevel, atField, field } = flight;
   const height = display.text('height', field.air.pressureAltitude);
-  const at = (where: typeof seaLevel, words: string): CardFigure[] => {
-    const { pressureAltitude, temperature } = where.air;
-    return [
-      {
-        label: `rate of climb at takeoff power, ${words}`,
-        shown: 'climb',
-        predicted: where.bestRate.takeoff.rateOfClimb,
-        band: bands.climb,
-      },
-      {
-        label: `  at best-rate speed, calibrated`,
-        shown: 'speed',
-        predicted: calibratedFromTrue(where.bestRate.takeoff.trueAirspeed, pressureAltitude, temperature),
-        band: bands.climbSpeed,
-      },
-      {
-        label: `rate of climb at MCP, ${words}`,
-        shown: 'climb',
-        predicted: where.bestRate.continuous.rateOfClimb,
-        band: bands.climb,
-      },
-    ];
-  };
+  const at = (where: typeof seaLevel, words: string): CardFigure[] => [
+    {
+      label: `rate of climb at takeoff power, ${words}`,
+      shown: 'climb',
+      predicted: where.bestRate.takeoff.rateOfClimb,
+      band: bands.climb,
+    },
+    {
+      label: `  at best-rate speed, calibrated`,
+      shown: 'speed',
+      predicted: speedOf(where.bestRate.takeoff, where.air),
+      band: bands.climbSpeed,
+    },
+    {
+      label: `rate of climb at MCP, ${words}`,
+      shown: 'climb',
+      predicted: where.bestRate.continuous.rateOfClimb,
+      band: bands.climb,
+    },
+  ];
   return {
     name: 'climb',
     setUp: `at ${display.text('payload', flight.mass)}, through 1,000 ft either side of each height, five speeds around the best, up and down wind`,
@@ -198,7 +199,7 @@ function climbCard({ display }: Context, { package: engine }: Assessment, flight
       {
         label: 'best-angle speed, calibrated',
         shown: 'speed',
-        predicted: calibratedFromTrue(seaLevel.bestAngle.trueAirspeed, 0, seaLevel.air.temperature),
+        predicted: speedOf(seaLevel.bestAngle, seaLevel.air),
         band: bands.climbSpeed,
       },
       ...at(atField, `${height} and ${display.text('oat', field.air.temperature)}`),

@@ -64,10 +64,13 @@ function causesOf(
 ): Cause[] {
   const scatter = weighingScatter(points);
   const known = items.flatMap(({ name, weight, arm, basis, known: own }) => {
-    const allowance = own ? undefined : context.catalogue.allowances.find((each) => each.basis === basis);
+    const ofBasis = own?.weight === undefined;
+    const allowance = ofBasis ? context.catalogue.allowances.find((each) => each.basis === basis) : undefined;
     const halfWidth = own?.weight ?? Math.abs(weight) * (allowance?.scatter ?? 0);
     const expected = weight > 0 ? weight * (1 + (allowance?.growth ?? 0)) : weight;
-    return halfWidth > 0 ? [{ name, weight, arm, basis: own ? undefined : basis, expected, halfWidth }] : [];
+    return halfWidth > 0
+      ? [{ name, weight, arm, basis: ofBasis ? basis : undefined, expected, halfWidth }]
+      : [];
   });
   const single = known.map(({ name, weight, arm, expected, halfWidth }): Cause => {
     const cause = singleCause(difference, scatter, arm, halfWidth);

@@ -144,7 +144,7 @@ export function climbGradient(
  * Thrust never exceeds P/V and drag never falls below q S C_D0, so level flight is impossible above
  * V = (2 P / (ρ S C_D0))^⅓.
  * @returns [m/s]; the upper is kept above the lower when there is next to no power
- * @throws RangeError when the upper would be above 1,000 m/s
+ * @throws RangeError when the power would drive it faster than 1,000 m/s
  */
 export function airspeedRange(
   aircraft: AircraftInFlight,
@@ -156,7 +156,7 @@ export function airspeedRange(
   const parasite = air.density * aircraft.wingArea * aircraft.dragPolar.zeroLiftDragCoefficient;
   // The speed fraction never falls with airspeed: far above any flight it is at its greatest.
   const greatestPower = shaftPower(aircraft, setting, air)(fastest);
-  const highest = Math.max(Math.cbrt((2 * greatestPower) / parasite), 1.5 * stall);
-  requireBetween('greatest airspeed of this power, drag and weight', highest, 0, fastest, 'm/s');
-  return { stall, highest };
+  const highest = Math.cbrt((2 * greatestPower) / parasite);
+  requireBetween('greatest airspeed of this power and drag', highest, 0, fastest, 'm/s');
+  return { stall, highest: Math.max(highest, 1.5 * stall) };
 }

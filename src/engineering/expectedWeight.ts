@@ -24,7 +24,8 @@ export interface Allowance {
 
 /** How far a weight and its arm may be off either way, independently. */
 export interface OwnHalfWidths {
-  readonly weight: number;
+  /** undefined: as its basis says, growth and all */
+  readonly weight: number | undefined;
   readonly arm: number;
 }
 
@@ -71,7 +72,7 @@ function allowanceOf(item: MassItemWithBasis, allowances: Allowances): Allowance
 /** What is taken out does not grow. */
 const grown = (items: readonly MassItemWithBasis[], allowances: Allowances): MassItem[] =>
   items.map((item) => {
-    const growth = item.known ? 0 : allowanceOf(item, allowances).growth;
+    const growth = item.known?.weight === undefined ? allowanceOf(item, allowances).growth : 0;
     return { weight: item.weight > 0 ? item.weight * (1 + growth) : item.weight, arm: item.arm };
   });
 
@@ -87,9 +88,10 @@ function halfWidth(
   const sums = new Map<Allowance, { magnitudes: number; squares: number }>();
   let squared = 0;
   for (const item of items) {
-    if (item.known) {
-      const ofArm = lever ? item.weight * item.known.arm : 0;
-      squared += (item.known.weight * (lever?.(item) ?? 1)) ** 2 + ofArm ** 2;
+    const { weight: own, arm: ownOfArm = 0 } = item.known ?? {};
+    if (lever) squared += (item.weight * ownOfArm) ** 2;
+    if (own !== undefined) {
+      squared += (own * (lever?.(item) ?? 1)) ** 2;
       continue;
     }
     const allowance = allowanceOf(item, allowances);

@@ -46,7 +46,7 @@ const fields = {
   }),
   emptyArmKnownTo: quantity('length', 'empty CG known to', {
     atLeast: 0,
-    help: 'how far it may be off either way, from scales and measured arms; read where the weight’s is given',
+    help: 'how far it may be off either way, from scales and measured arms; empty: taken as exact',
   }),
   maximumTakeoffWeight: quantity('mass', 'maximum takeoff weight', {
     required: true,

@@ -28,25 +28,34 @@ export type BuildReading =
   | { readonly build: Build; readonly faults: readonly [] }
   | { readonly build: undefined; readonly faults: readonly Fault[] };
 
-/** Rows of one weighing agree on its date and attitude, and stand on more than one point. */
+const sameArm = 1e-3; // m; no two weighing points of an aircraft that are two stand so near
+
+/** Rows of one weighing agree on its date and attitude, and stand on more than one point at more than one arm. */
 function checkWeighings(weighings: readonly WeighingRow[], log: FaultLog): void {
   const first = new Map<string, WeighingRow>();
-  const points = new Map<string, number>();
+  const arms = new Map<string, number[]>();
   for (const row of weighings) {
     const key = nameKey(row.weighing ?? '');
     const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
     const other = first.get(key) ?? row;
     first.set(key, other);
-    points.set(key, (points.get(key) ?? 0) + 1);
+    arms.set(key, [...(arms.get(key) ?? []), row.arm]);
     if (row.date !== other.date) conflict(log, 'weighings', place, 'date', `the same as in row ${other.row}`);
     if (row.level !== other.level)
       conflict(log, 'weighings', place, 'level', `the same as in row ${other.row}`);
   }
   for (const [key, row] of first) {
-    if ((points.get(key) ?? 0) < 2) {
-      const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
-      conflict(log, 'weighings', place, 'point', 'a weighing of at least two points');
-    }
+    const place = { row: row.row, rowName: rowNameOf(row.weighing, row.point) };
+    const stood = arms.get(key) ?? [];
+    if (stood.length < 2) conflict(log, 'weighings', place, 'point', 'a weighing of at least two points');
+    else if (stood.every((arm) => Math.abs(arm - row.arm) < sameArm))
+      conflict(
+        log,
+        'weighings',
+        place,
+        'arm',
+        `points of "${row.weighing}" at more than one arm: all ${stood.length} stand at this one`,
+      );
   }
 }
 

@@ -159,6 +159,36 @@ describe('adopting a weighing', () => {
       expect(after[name]).toBeCloseTo(Math.sqrt((before[name] as number) ** 2 - ofBasis ** 2 + 4), 1);
   });
 
+  test('the empty CG’s own accuracy counts without the weight’s; the weight’s without it is said to leave the CG exact', () => {
+    const told = (rows: Readonly<Record<string, Cell>>) => {
+      const grids = Object.entries(rows).reduce(
+        (sum, [attribute, value]) =>
+          withAttribute(sum, 'airframe', attribute, value, attribute.includes('CG') ? 'in' : 'lb'),
+        sample('godwit'),
+      );
+      const { assessments, findings } = compare(catalogueOf(grids));
+      const { empty } = assessments[0] as (typeof assessments)[number];
+      const said = findings.filter(({ subject }) => subject === 'empty CG known to');
+      return { ...empty.mass, cg: empty.expectedCg.halfWidth / inch, said };
+    };
+    const neither = told({});
+    const arm = told({ 'empty CG known to': 0.5 });
+    expect(arm.weightHalfWidth).toBe(neither.weightHalfWidth);
+    // ±0.5 in of 1,379 lb beside what the bases give, over the expected weight
+    const own = (0.5 * 1379 * pound) / neither.expected.weight;
+    expect(arm.cg).toBeCloseTo(Math.hypot(neither.cg, own), 9);
+    expect(told({ 'empty weight known to': 2 }).said).toMatchObject([
+      {
+        gravity: 'check',
+        package: '',
+        source: 'airframe table',
+        text: expect.stringMatching(/^not given, .* exact/),
+      },
+    ]);
+    for (const silent of [neither, arm, told({ 'empty weight known to': 2, 'empty CG known to': 0.5 })])
+      expect(silent.said).toEqual([]);
+  });
+
   test('a tank that the kit does not have is not counted twice', () => {
     const fitted: Catalogue = {
       ...catalogue,

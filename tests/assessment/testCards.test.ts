@@ -188,6 +188,14 @@ describe('every card', () => {
     }
   });
 
+  test('no speed is given for a climb that there is none of, whatever an absurd weight would take', () => {
+    const heavy = withCells(sample('godwit'), 'components', ['Hazel', 'engine, dry'], { weight: 4e6 });
+    const { context, assessment } = assessed(heavy, 'Hazel');
+    const [first] = flightCards(context, assessment);
+    expect(figure(first, /rate of climb there/)?.predicted).toBeLessThan(0);
+    expect(figure(first, /^ {2}at, calibrated/)?.predicted).toBeUndefined();
+  });
+
   test('without a known level flight no speed or climb is claimed', () => {
     const unknown = assessed({ ...asBuiltGrids(), 'known points': [] }, 'Rowan');
     const names = cardsOf(unknown).map(({ name }) => name);

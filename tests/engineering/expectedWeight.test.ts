@@ -65,6 +65,19 @@ describe('by hand', () => {
     expect(expectedCg(items.slice(0, 1), allowances).halfWidth).toBeCloseTo(0.01, 12);
   });
 
+  test('an item of which only the arm is known has the growth and scatter of its basis, and that of its arm', () => {
+    const items: MassItemWithBasis[] = [
+      { weight: 1000, arm: 2, basis: 'estimated', known: { weight: undefined, arm: 0.01 } },
+    ];
+    const mass = expectedMass(items, allowances);
+    expect(mass.expected.weight).toBeCloseTo(1100, 10);
+    expect(mass.weightHalfWidth).toBeCloseTo(100, 10);
+    // moment: 100 × 2 and 1000 × 0.01
+    expect(mass.momentHalfWidth).toBeCloseTo(Math.hypot(200, 10), 10);
+    // about its own arm the weight has no moment: 1000 × 0.01 on 1100
+    expect(expectedCg(items, allowances).halfWidth).toBeCloseTo(10 / 1100, 12);
+  });
+
   test('a removed row does not grow, and its scatter counts', () => {
     const mass = expectedMass(
       [

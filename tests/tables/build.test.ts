@@ -178,6 +178,26 @@ describe('faults', () => {
     ]);
   });
 
+  test('a weighing all of whose points stand at one arm, however well that is known', () => {
+    for (const accuracy of [0, 0.1]) {
+      const grids = smallBuild();
+      put(grids.weighings, 3, 'arm', 95);
+      put(grids.weighings, 5, 'arm', 95.03);
+      for (const row of [3, 4, 5]) put(grids.weighings, row, 'arm accuracy', accuracy);
+      expect(buildFaults(grids)).toEqual([
+        'weighings, row 3 (A, nosewheel), arm: got 95, expected points of "A" at more than one arm: all 3 stand at this one',
+      ]);
+      put(grids.weighings, 3, 'arm', 94);
+      expect(buildFaults(grids)).toEqual([]);
+    }
+  });
+
+  test('an arm that cannot be read is missed once, and no arm is held against it', () => {
+    const grids = smallBuild();
+    for (const row of [3, 4, 5]) put(grids.weighings, row, 'arm', 'aft');
+    expect(buildFaults(grids)).toHaveLength(3);
+  });
+
   test('a missing column is missed once', () => {
     const grids = smallBuild();
     const at = (grids['test results'][0] as Cell[]).indexOf('power');
