@@ -24,16 +24,15 @@ export interface SeatingPlan {
 
 const slack = 1 + 1e-9;
 
-/** What a station still takes, its own limit and its group's. */
+/** What an empty station takes, its own limit and its group's. */
 function roomIn(stations: readonly Station[], loads: readonly number[], index: number): number {
   const { maximum, group, groupMaximum } = stations[index] as Station;
-  const own = maximum - (loads[index] as number);
-  if (group === undefined || groupMaximum === undefined) return own;
+  if (groupMaximum === undefined) return maximum;
   const together = stations.reduce(
     (sum, other, at) => (other.group === group ? sum + (loads[at] as number) : sum),
     0,
   );
-  return Math.min(own, groupMaximum - together);
+  return Math.min(maximum, groupMaximum - together);
 }
 
 /** Numbers of the stations that pass a test, by arm from the front. */
@@ -60,7 +59,7 @@ function stow(
     }
     return { loads, left };
   };
-  const all = stations.reduce((sum, { maximum }) => sum + maximum, 0) + bags;
+  const all = stations.reduce((sum, { maximum }) => sum + maximum, 0);
   return { loads: fill(bags).loads, bagRoom: all - fill(all).left - bags };
 }
 
@@ -90,7 +89,7 @@ export function seatingPlan(
     }
     const station = stations[index] as Station;
     const room = Math.floor((Math.max(0, roomIn(stations, loads, index)) / personWeight) * slack);
-    const least = station.minimum > 0 ? Math.ceil(station.minimum / personWeight / slack) : 0;
+    const least = Math.ceil(station.minimum / personWeight / slack);
     for (let number = Math.min(station.persons, left, room); number >= least; number--) {
       const filled = loads.map((load, other) => (other === index ? number * personWeight : load));
       seat(at + 1, filled, left - number, seated);

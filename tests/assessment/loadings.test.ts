@@ -79,6 +79,26 @@ describe('every loading', () => {
       }
     }
   });
+
+  test('with the minimum fuel: that much in the tanks, no more and no less', () => {
+    const comparison = compare(godwit);
+    const rowan = packageOf(comparison, 'Rowan');
+    const least = worstLoadings(comparison.context, rowan).find(({ fuel }) => fuel === 'minimum')?.margins;
+    // Half an hour at MCP, 14 CFR 23.25(a)(1) before amendment 64: 185 hp × 0.5 lb/hp·h / 2
+    for (const side of ['forward', 'aft'] as const)
+      expect(show('mass', least?.[side].loads.at(-1), 'lb')).toBeCloseTo((185 * 0.5) / 2, 6);
+  });
+
+  test('where the minimum fuel is not known, any and none; too heavy for any loading, nothing', () => {
+    const unknown = compare({ ...godwit, fuelPoints: [] });
+    const found = worstLoadings(unknown.context, packageOf(unknown, 'Rowan'));
+    expect(found.map(({ fuel }) => fuel)).toEqual(['any', 'none']);
+    const heavy = compare({
+      ...godwit,
+      airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', 1450, 'lb') },
+    });
+    expect(worstLoadings(heavy.context, packageOf(heavy, 'Rowan'))).toEqual([]);
+  });
 });
 
 describe('cures', () => {

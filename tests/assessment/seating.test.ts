@@ -79,6 +79,27 @@ describe('by hand', () => {
   test('a pilot lighter than the seat wants is not seated', () => {
     expect(seatingPlan([pilot], { persons: 1, personWeight: 50, bags: 0 }).seatings).toEqual([]);
   });
+
+  test('as many as just fit, and a pilot who just weighs enough', () => {
+    const bench = station(3, 240, 3);
+    const { seatings } = seatingPlan([pilot, bench], { persons: 4, personWeight: 80, bags: 0 });
+    expect(seatings.map(({ loads }) => loads)).toEqual([[80, 240]]);
+    expect(
+      seatingPlan([pilot], { persons: 1, personWeight: 60, bags: 0 }).seatings.map(({ loads }) => loads),
+    ).toEqual([[60]]);
+  });
+
+  test('a place without seats is no seat, whatever it holds at least', () => {
+    const ballast = station(4, 40, 0, { minimum: 10 });
+    expect(seatingPlan([pilot, ballast], { persons: 1, personWeight: 80, bags: 20 }).seatings).toEqual([
+      { loads: [80, 20], bagRoom: 20 },
+    ]);
+  });
+
+  test('without bags there is one way to stow them', () => {
+    const { seatings } = seatingPlan([pilot, shelf, nose], { persons: 1, personWeight: 80, bags: 0 });
+    expect(seatings).toEqual([{ loads: [80, 0, 0], bagRoom: 65 }]);
+  });
 });
 
 test('everybody and every bag that has room is aboard, no station beyond what it holds', () => {
