@@ -1,6 +1,7 @@
 import type { CellEdit } from '../assessment/adoptEdits.ts';
 import { type Adoption, quoteAdoption, resultsAdoption, weighingAdoption } from '../assessment/adoptions.ts';
 import { numberOfName, quoteName } from '../assessment/issuedQuote.ts';
+import { messageOf } from '../functions/messages.ts';
 import { type Cell, isDate, plain } from '../tables/cell.ts';
 import {
   type AdoptionRecord,
@@ -13,33 +14,22 @@ import {
 } from './adoptionRecords.ts';
 import { byTable, keptCells, reachDown, sameCell, tableRange, writeTableCells } from './adoptWrite.ts';
 import { readAllTables } from './allTables.ts';
+import { isConfirmed, listed, tell } from './dialogs.ts';
 import { withDocumentLock } from './documentLock.ts';
 import type { Book } from './places.ts';
 import { lastRevisions } from './quoteDrifts.ts';
 import { readRecord, readRecords } from './quoteRecords.ts';
 import { readRegister } from './quoteRegister.ts';
+import { today } from './today.ts';
 
 const mostLines = 24; // of a dialog
 
 const wordsOf = (edits: readonly CellEdit[]) => edits.flatMap(({ words }) => words ?? []);
 
-function listed(lines: readonly string[]): string {
-  const rest = lines.length - mostLines;
-  return [...lines.slice(0, mostLines), ...(rest > 0 ? [`and ${rest} more`] : [])].join('\n');
-}
-
 const told = (adoption: Adoption) =>
-  [adoption.words.join('\n'), `What will be written:\n${listed(wordsOf(adoption.edits))}`].join('\n\n');
-
-const alert = (title: string, text: string) => {
-  const ui = SpreadsheetApp.getUi();
-  ui.alert(title, text, ui.ButtonSet.OK);
-};
-
-function isConfirmed(title: string, text: string): boolean {
-  const ui = SpreadsheetApp.getUi();
-  return ui.alert(title, text, ui.ButtonSet.OK_CANCEL) === ui.Button.OK;
-}
+  [adoption.words.join('\n'), `What will be written:\n${listed(wordsOf(adoption.edits), mostLines)}`].join(
+    '\n\n',
+  );
 
 /** Where every cell of a record stands now: as it was, as it was written, or as somebody has changed it since. */
 function standing(book: Book, edits: readonly KeptEdit[]): ('was' | 'is' | 'else')[] {
@@ -65,8 +55,6 @@ function putBack(book: Book, { edits, row }: AdoptionRecord): void {
 function repair(book: Book): void {
   for (const record of readAdoptions(book)) if (record.state === 'begun') putBack(book, record);
 }
-
-const today = (book: Book) => Utilities.formatDate(new Date(), book.getSpreadsheetTimeZone(), 'yyyy-MM-dd');
 
 const keptOf = (cell: Cell): KeptCell =>
   cell === undefined || cell === '' ? null : isDate(cell) ? { date: cell.getTime() } : cell;
@@ -105,7 +93,7 @@ function takeIn(title: string, adoption: (book: Book) => Adoption): void {
       return adoption(book);
     });
     if (wordsOf(asked.edits).length === 0) {
-      alert(title, `${asked.what}: the tables hold it already.`);
+      tell(title, `${asked.what}: the tables hold it already.`);
       return;
     }
     if (!isConfirmed(`${title}: ${asked.what}`, told(asked))) return;
@@ -117,7 +105,7 @@ function takeIn(title: string, adoption: (book: Book) => Adoption): void {
       write(book, now);
     });
   } catch (error) {
-    alert(title, error instanceof Error ? error.message : String(error));
+    tell(title, messageOf(error));
     return;
   }
   book.toast('Taken in. "Put back what stood before" undoes it.', title);
@@ -140,19 +128,23 @@ function takeQuoteIn(): void {
   const ui = SpreadsheetApp.getUi();
   const quotes = lastRevisions(readRegister(book));
   if (quotes.length === 0) {
-    alert(title, 'No quote was issued from this workbook: fill the as quoted table by hand.');
+    tell(title, 'No quote was issued from this workbook: fill the as quoted table by hand.');
     return;
   }
   const known = quotes.map(
     ({ number, customer, packageName }) =>
       `${quoteName(number)}, ${packageName}, ${customer || 'no customer'}`,
   );
-  const answer = ui.prompt(title, `Which? Type its number.\n${listed(known)}`, ui.ButtonSet.OK_CANCEL);
+  const answer = ui.prompt(
+    title,
+    `Which? Type its number.\n${listed(known, mostLines)}`,
+    ui.ButtonSet.OK_CANCEL,
+  );
   if (answer.getSelectedButton() !== ui.Button.OK) return;
   const number = typedNumber(answer.getResponseText());
   const key = quotes.find((quote) => quote.number === number);
   if (key === undefined) {
-    alert(title, `There is no quote "${answer.getResponseText()}" in the register.`);
+    tell(title, `There is no quote "${answer.getResponseText()}" in the register.`);
     return;
   }
   takeIn(title, (own) => quoteAdoption(readAllTables(own), readRecord(readRecords(own), key)));
@@ -170,7 +162,7 @@ function putBackAdopted(): void {
         .pop();
     });
     if (last === undefined) {
-      alert(title, 'Nothing is taken in that could be put back.');
+      tell(title, 'Nothing is taken in that could be put back.');
       return;
     }
     const text = `${last.what}, taken in on ${last.date}: ${last.edits.length} cells become what they were. The sheet "Former values" lists them.`;
@@ -187,7 +179,7 @@ function putBackAdopted(): void {
       putBack(book, last);
     });
   } catch (error) {
-    alert(title, error instanceof Error ? error.message : String(error));
+    tell(title, messageOf(error));
     return;
   }
   book.toast('The tables are as they were.', title);

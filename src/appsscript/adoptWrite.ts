@@ -1,3 +1,4 @@
+import { argumentOfTable } from '../functions/tableArguments.ts';
 import { type Cell, isBlank, isDate } from '../tables/cell.ts';
 import type { KeptCell, KeptEdit } from './adoptionRecords.ts';
 import { typed } from './cells.ts';
@@ -8,7 +9,7 @@ import { state } from './state.ts';
 
 /** The range of any table of the workbook. @throws Error where there is none */
 export function tableRange(book: Book, table: string): Range {
-  const range = book.getRangeByName(table.replace(/ /g, '_'));
+  const range = book.getRangeByName(argumentOfTable(table));
   if (range === null) throw new Error(`There is no ${table} table: choose "Lay out or upgrade" first.`);
   return range;
 }
@@ -82,7 +83,7 @@ export function reachDown(book: Book, table: string, row: number): void {
     columns: range.getNumColumns(),
   };
   makeRoomBelow(place, missing);
-  const name = table.replace(/ /g, '_');
+  const name = argumentOfTable(table);
   state.setUndressed([...new Set([...state.undressed(), name])]);
   const sheet = range.getSheet();
   const shortage = place.row + row - sheet.getMaxRows();

@@ -1,7 +1,8 @@
 import type { Cell } from '../tables/cell.ts';
 import { digestOf } from './digest.ts';
 import type { Book, Sheet } from './places.ts';
-import { partsOf, recordText } from './quoteRecords.ts';
+import { plainJson } from './plainJson.ts';
+import { partsOf } from './quoteRecords.ts';
 import { wrappedHeight, writeRows } from './rows.ts';
 
 /** What a cell holds, as text keeps it: a formula is no text that looks like one. */
@@ -93,7 +94,7 @@ export function keepAdoption(
 ): number {
   const sheet = recordSheet(book);
   const row = sheet.getLastRow() + 1;
-  const text = recordText(edits);
+  const text = plainJson(edits);
   const state: RecordState = 'begun';
   const cells: Cell[] = [date, what, state, words, digestOf(text), ...partsOf(text)];
   const [written = []] = writeRows(sheet, row, 1, [cells]).getValues();

@@ -1,3 +1,4 @@
+import { noResult } from '../assessment/faultsBlock.ts';
 import { largestPackageCount } from '../workbook/layout.ts';
 import { colours, packageStyles } from '../workbook/palette.ts';
 import type { Range, Sheet } from './places.ts';
@@ -24,7 +25,7 @@ const findings: readonly Saying[] = [
   { ...begins('TOO HOT'), fill: colours.stopFill, bold: true },
   { ...equals('NO'), fill: colours.stopFill, bold: true },
   { ...begins('\u25b2'), fill: colours.checkFill },
-  { ...begins('No result:'), fill: colours.checkFill, bold: true },
+  { ...begins(noResult), fill: colours.checkFill, bold: true },
   { ...begins('\u00b7 Note'), ink: colours.noteInk },
   { ...equals('pass'), ink: colours.passInk },
   { ...begins('pass '), ink: colours.passInk },

@@ -1,7 +1,7 @@
 import { colours } from '../workbook/palette.ts';
 import type { Look, PlaceLook } from './paint.ts';
 import { gridOf, type Place, part } from './places.ts';
-import { setHeights, setWidths } from './sizes.ts';
+import { setHeights, setWidths, smallTextHeight, textHeight } from './sizes.ts';
 import { inputPlaces, runs, type TableParts } from './tableParts.ts';
 import { columnWidths, rowLines, textLines } from './widths.ts';
 
@@ -45,11 +45,7 @@ export function inputLooks(parts: TableParts): PlaceLook[] {
   ];
 }
 
-const meaningWidth = 330;
-/** Heights in pixels: of a line of text, at 8 points, and what stands above and below it. */
-const line = 17;
-const smallLine = 12;
-const space = 5;
+const meaningWidth = 330; // px
 
 /** Column widths that fit what stands in a table, and rows as high as their texts. */
 export function tableSizes(parts: TableParts): void {
@@ -60,8 +56,8 @@ export function tableSizes(parts: TableParts): void {
   const meanings = gridOf(part(place, 0, place.columns, place.rows, 1));
   const heights = rowLines(parts, widths).map((lines, row) => {
     const meaning = isMeant && row > header ? String(meanings[row]?.[0] ?? '') : '';
-    const height = space + Math.max(line * lines, smallLine * textLines(meaning, meaningWidth, 'small'));
-    return height > space + line ? height : undefined;
+    const height = Math.max(textHeight(lines), smallTextHeight(textLines(meaning, meaningWidth, 'small')));
+    return height > textHeight(1) ? height : undefined;
   });
   setHeights(place.view, place.row, heights);
 }
@@ -74,5 +70,5 @@ export function helpHeight(parts: TableParts): number {
   const lines = (grid[header - 1] ?? []).map((help, c) =>
     textLines(String(help ?? ''), widths[c] ?? 0, 'small'),
   );
-  return space + smallLine * Math.max(1, ...lines);
+  return smallTextHeight(Math.max(1, ...lines));
 }

@@ -25,6 +25,7 @@ import {
   writeRecord,
 } from './quoteRecords.ts';
 import { appendToRegister, type Register, readRegister } from './quoteRegister.ts';
+import { today } from './today.ts';
 
 /** What was issued, for the page and the panel. */
 export interface Issue extends QuoteKey {
@@ -111,7 +112,7 @@ export function issueQuote(revisionOf?: number | null): Issue {
     const records = readRecords(book);
     const before = [...register.entries, ...issuedRecords(records, register)];
     const key = nextKey(before, revisionOf ?? undefined);
-    const date = Utilities.formatDate(new Date(), book.getSpreadsheetTimeZone(), 'yyyy-MM-dd');
+    const date = today(book);
     const issued: IssuedQuote = {
       ...key,
       date,

@@ -1,5 +1,6 @@
 import { readAll } from '../assessment/adoptions.ts';
 import { printedCards } from '../assessment/printedCards.ts';
+import { messageOf } from '../functions/messages.ts';
 import { readAllTables } from './allTables.ts';
 import { showPrinted } from './printPage.ts';
 
@@ -9,6 +10,6 @@ export function printTestCards(): void {
     const { catalogue } = readAll(readAllTables(SpreadsheetApp.getActiveSpreadsheet()));
     showPrinted('CardsPage', 'Flight-test cards', printedCards(catalogue));
   } catch (error) {
-    SpreadsheetApp.getUi().alert(error instanceof Error ? error.message : String(error));
+    SpreadsheetApp.getUi().alert(messageOf(error));
   }
 }

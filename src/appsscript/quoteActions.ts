@@ -1,3 +1,4 @@
+import { messageOf } from '../functions/messages.ts';
 import { issueQuote } from './issueQuote.ts';
 import { panelState, setOption, setQuotedPackage, showInput, showPanel } from './panel.ts';
 import { printQuote } from './printQuote.ts';
@@ -9,7 +10,7 @@ function issueQuoteFromMenu(): void {
     const { number, revision } = issueQuote();
     printQuote(number, revision);
   } catch (error) {
-    SpreadsheetApp.getUi().alert(error instanceof Error ? error.message : String(error));
+    SpreadsheetApp.getUi().alert(messageOf(error));
   }
 }
 

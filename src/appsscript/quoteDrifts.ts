@@ -1,9 +1,11 @@
 import { keyText, laterRevision, quoteName } from '../assessment/issuedQuote.ts';
 import { attemptQuote, changeText, driftText, quoteDrift } from '../assessment/quoteChanges.ts';
+import { messageOf } from '../functions/messages.ts';
 import { handEdits } from './handEdits.ts';
 import { readInputs } from './inputs.ts';
 import { readRecord, readRecords } from './quoteRecords.ts';
 import { noteInRegister, type Register, type RegisterEntry, readRegister } from './quoteRegister.ts';
+import { today } from './today.ts';
 
 /** The last revision of every quote in the register, in the order of their numbers. */
 export function lastRevisions({ entries }: Register): RegisterEntry[] {
@@ -44,16 +46,16 @@ export function quoteChanges(number: number): ToldDrift {
 export function compareIssuedQuotes(): void {
   const book = SpreadsheetApp.getActiveSpreadsheet();
   const now = readInputs(book);
-  const today = attemptQuote(now);
-  const date = Utilities.formatDate(new Date(), book.getSpreadsheetTimeZone(), 'yyyy-MM-dd');
+  const current = attemptQuote(now);
+  const date = today(book);
   const register = readRegister(book);
   const records = readRecords(book);
   const textOf = (key: RegisterEntry) => {
     try {
       const issued = readRecord(records, key);
-      return [driftText(quoteDrift(issued, now, today)), ...handEdits(book, key, issued)].join('. ');
+      return [driftText(quoteDrift(issued, now, current)), ...handEdits(book, key, issued)].join('. ');
     } catch (error) {
-      return error instanceof Error ? error.message : String(error);
+      return messageOf(error);
     }
   };
   const quotes = lastRevisions(register);

@@ -2,6 +2,7 @@ import { type IssuedQuote, keyText, type QuoteKey } from '../assessment/issuedQu
 import type { Cell } from '../tables/cell.ts';
 import { digestOf } from './digest.ts';
 import type { Book, Sheet } from './places.ts';
+import { plainJson } from './plainJson.ts';
 import { writeRows } from './rows.ts';
 
 /** Where a record stands in the hidden sheet. */
@@ -24,13 +25,6 @@ const headings = ['Number', 'Revision', 'Issued', 'SHA-256 of the record', 'Reco
 const issuedColumn = 3;
 const firstPart = headings.length; // column of the record's first part
 const longestPart = 40_000; // characters; a cell of Google Sheets takes 50,000
-
-/** JSON in ASCII: no part of it can be cut inside a character, or be changed by a spreadsheet. */
-export const recordText = (record: unknown) =>
-  JSON.stringify(record).replace(
-    /[\u007f-\uffff]/g,
-    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
 
 /** Parts that fit a cell each. */
 export function partsOf(text: string): string[] {
@@ -87,7 +81,7 @@ export function writeRecord(book: Book, issued: IssuedQuote, records: Records): 
   const sheet = recordSheet(book, records);
   const leftover = heads.find((head) => head.number === number && head.revision === revision);
   const row = leftover?.row ?? Math.max(1, lastRow) + 1;
-  const text = recordText(issued);
+  const text = plainJson(issued);
   const cells: Cell[] = [number, revision, false, digestOf(text), ...partsOf(text)];
   const surplus = Math.max(0, lastColumn - cells.length); // parts of a longer leftover
   const range = writeRows(sheet, row, 1, [[...cells, ...Array.from({ length: surplus }, () => null)]]);

@@ -3,9 +3,9 @@ import { type BlockLooks, blockLooks } from '../workbook/blockLooks.ts';
 import { colours } from '../workbook/palette.ts';
 import type { BlockRules } from './findingRules.ts';
 import { type PlaceLook, paint } from './paint.ts';
-import { cellPlace, type Place, part, rangeOf, type View } from './places.ts';
-import type { PlacedResult } from './results.ts';
-import { setHeights, setWidths } from './sizes.ts';
+import { cellPlace, part, rangeOf, type View } from './places.ts';
+import { type PlacedResult, roomOf } from './results.ts';
+import { setHeights, setWidths, textHeight } from './sizes.ts';
 import { textLines } from './widths.ts';
 
 type Block = readonly (readonly Cell[])[];
@@ -15,14 +15,6 @@ export interface Packages {
   readonly names: readonly string[];
   readonly baseline: number;
 }
-
-const roomOf = ({ result, view, row, column }: PlacedResult): Place => ({
-  view,
-  row,
-  column,
-  rows: result.rows,
-  columns: result.columns,
-});
 
 /** The sheet's question, and how it is read. */
 export const headingLooks = (view: View, column: number): PlaceLook[] => [
@@ -106,7 +98,7 @@ function contentLook(
   setHeights(
     view,
     row,
-    most.map((count) => (count > 1 ? 5 + 17 * count : undefined)),
+    most.map((count) => (count > 1 ? textHeight(count) : undefined)),
   );
 }
 

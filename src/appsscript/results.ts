@@ -37,7 +37,8 @@ function findCall(home: View, views: readonly View[], result: ResultLayout, rang
   return undefined;
 }
 
-const roomOf = ({ result, view, row, column }: PlacedResult): Place => ({
+/** The cells kept free for a block. */
+export const roomOf = ({ result, view, row, column }: PlacedResult): Place => ({
   view,
   row,
   column,

@@ -21,3 +21,11 @@ export function setWidths({ sheet }: View, column: number, widths: readonly (num
 export function setHeights({ sheet }: View, row: number, heights: readonly (number | undefined)[]): void {
   for (const [first, count, height] of stretches(heights)) sheet.setRowHeights(row + first, count, height);
 }
+
+const line = 17; // px, at 10 points
+const smallLine = 12; // px, at 8 points
+const space = 5; // px, above and below
+
+/** Height in pixels of a row with so many lines of text. */
+export const textHeight = (lines: number) => space + line * lines;
+export const smallTextHeight = (lines: number) => space + smallLine * lines;

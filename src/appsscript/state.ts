@@ -1,3 +1,5 @@
+import { messageOf } from '../functions/messages.ts';
+
 /** What is remembered between runs, in the document's properties. Each value is written when its work is done. */
 const read = <T>(key: string, otherwise: T): T => {
   const text = PropertiesService.getDocumentProperties().getProperty(key);
@@ -11,7 +13,7 @@ const write = (key: string, value: unknown) => {
   try {
     PropertiesService.getDocumentProperties().setProperty(key, JSON.stringify(value));
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
+    const why = messageOf(error);
     throw new Error(
       `"${key}" could not be kept in the document’s properties (${why}): free some room there, then lay out again. No input is lost.`,
     );

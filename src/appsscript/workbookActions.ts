@@ -2,29 +2,26 @@ import { type Cell, nameKey } from '../tables/cell.ts';
 import { faultText } from '../tables/faults.ts';
 import type { Grids, Layout } from '../workbook/layout.ts';
 import { type DataCheck, dataCheck } from './dataCheck.ts';
+import { isConfirmed, listed, tell } from './dialogs.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { readLayout, readSamples } from './files.ts';
 import type { KeptItem } from './kept.ts';
 import { layOut } from './layOut.ts';
 
-const alert = (title: string, text: string) => {
-  const ui = SpreadsheetApp.getUi();
-  ui.alert(title, text, ui.ButtonSet.OK);
-};
-
-const listed = 12; // lines of a list that a person reads in a dialog
-
-function list(lines: readonly string[]): string {
-  const rest = lines.length - listed;
-  return [...lines.slice(0, listed), ...(rest > 0 ? [`and ${rest} more`] : [])].join('\n');
-}
+const mostLines = 12; // of a list that a person reads in a dialog
 
 /** Lays out while nobody else does, and says what could not stay in its place. */
 function layOutAndReport(layout: Layout, given: Grids): KeptItem[] {
   const kept = withDocumentLock(() => layOut(layout, given));
   SpreadsheetApp.getActiveSpreadsheet().toast('The workbook is ready.', 'Laid out');
   if (kept.length > 0) {
-    alert('Kept', list(kept.map(({ from, why }) => `${from}: ${why}. It is on the sheet "Kept".`)));
+    tell(
+      'Kept',
+      listed(
+        kept.map(({ from, why }) => `${from}: ${why}. It is on the sheet "Kept".`),
+        mostLines,
+      ),
+    );
   }
   return kept;
 }
@@ -32,8 +29,7 @@ function layOutAndReport(layout: Layout, given: Grids): KeptItem[] {
 /** New contents for every table: those not given become empty. */
 function replaceTables(given: Grids, question: string): KeptItem[] {
   const layout = readLayout();
-  const ui = SpreadsheetApp.getUi();
-  if (ui.alert('Replace all tables', question, ui.ButtonSet.OK_CANCEL) !== ui.Button.OK) return [];
+  if (!isConfirmed('Replace all tables', question)) return [];
   const tables = layout.sheets.flatMap((sheet) => sheet.tables);
   const nothing: readonly Cell[][] = [];
   return layOutAndReport(
@@ -53,10 +49,7 @@ function loadSample(): KeptItem[] {
   if (answer.getSelectedButton() !== ui.Button.OK) return [];
   const name = names.find((each) => nameKey(each) === nameKey(answer.getResponseText()));
   if (name === undefined) {
-    alert(
-      'Load a sample',
-      `There is no sample "${answer.getResponseText()}". There are ${names.join(', ')}.`,
-    );
+    tell('Load a sample', `There is no sample "${answer.getResponseText()}". There are ${names.join(', ')}.`);
     return [];
   }
   return replaceTables(
@@ -75,11 +68,11 @@ function checkData(): DataCheck {
   const what = faults.length === 1 ? '1 fault' : `${faults.length} faults`;
   const parts = [
     faults.length > 0
-      ? list(faults.map(faultText))
+      ? listed(faults.map(faultText), mostLines)
       : 'The tables can be read; see Findings for what they lead to.',
-    ...(notes.length > 0 ? [`To know:\n${list(notes)}`] : []),
+    ...(notes.length > 0 ? [`To know:\n${listed(notes, mostLines)}`] : []),
   ];
-  alert(faults.length > 0 ? `Check data: ${what}` : 'Check data: no faults', parts.join('\n\n'));
+  tell(faults.length > 0 ? `Check data: ${what}` : 'Check data: no faults', parts.join('\n\n'));
   return check;
 }
 

@@ -35,8 +35,11 @@ export const notFinite = (what: string) =>
 export const tooManyArguments = (most: number, got: number) =>
   new RangeError(`takes at most ${most} arguments, got ${got}`);
 
+/** What an error says; it may come from another frame or realm, whose Error is not this one's. */
+export const messageOf = (error: unknown) =>
+  String((error as { readonly message?: unknown } | null | undefined)?.message ?? error);
+
 /** The message a person sees: the function's name, what is wrong, and where. */
 export function refusal(name: string, error: unknown, place?: Place): RangeError {
-  const message = error instanceof Error ? error.message : String(error);
-  return new RangeError(`${name}: ${message}${at(place)}`);
+  return new RangeError(`${name}: ${messageOf(error)}${at(place)}`);
 }

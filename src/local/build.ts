@@ -3,6 +3,7 @@ import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { actions } from '../appsscript/actions.ts';
+import { plainJson } from '../appsscript/plainJson.ts';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { layout } from '../workbook/sheets.ts';
 import { actionText, functionText, libraryName, triggers, triggerText } from './entryText.ts';
@@ -42,21 +43,14 @@ export async function scriptText(inOneFile = false): Promise<string> {
   return `${[library, ...declarations].join('\n\n').trim()}\n`;
 }
 
-/** Data in an HTML file, which the script reads on demand; nothing in it looks like markup. */
-const dataFile = (data: unknown) =>
-  JSON.stringify(data).replace(
-    /[<>&\u0080-\uffff]/g,
-    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
-
-/** The HTML files beside the script, by name. */
+/** The HTML files beside the script, by name: data, which the script reads on demand, and pages. */
 export async function dataFiles(inOneFile = false): Promise<Readonly<Record<string, string>>> {
   const names = readdirSync(samplesFolder).sort();
   const samples = names.map((name) => [name, readTableFolder(`${samplesFolder}${name}`).grids]);
   return {
-    ...(inOneFile ? {} : { Library: dataFile(await bundled('library')) }),
-    Layout: dataFile(layout),
-    Samples: dataFile(Object.fromEntries(samples)),
+    ...(inOneFile ? {} : { Library: plainJson(await bundled('library')) }),
+    Layout: plainJson(layout),
+    Samples: plainJson(Object.fromEntries(samples)),
     ...pageFiles(),
   };
 }
