@@ -15,6 +15,13 @@ export const gravityLabels: Readonly<Record<Gravity, string>> = {
   note: '· Note',
 };
 
+/** What each gravity means, in words. */
+export const gravityMeanings: Readonly<Record<Gravity, string>> = {
+  stop: 'a limit is exceeded as configured',
+  check: 'something doubtful or missing changes the answer',
+  note: 'worth knowing, defaults among them',
+};
+
 /** One thing that whoever decides should know. */
 export interface Finding {
   readonly gravity: Gravity;

@@ -6,6 +6,7 @@ import { readQuoteTerms } from '../tables/quote.ts';
 import { compare } from './assess.ts';
 import { type KeyFigure, type Quote, quoteOf } from './quote.ts';
 import { notKnown, type QuoteCell } from './quoteSection.ts';
+import { cellText } from './quoteText.ts';
 import { softwareVersion } from './version.ts';
 
 export type QuoteReading =
@@ -44,8 +45,7 @@ export interface QuoteDrift {
   readonly remarks: readonly string[];
 }
 
-const textOf = (cell: QuoteCell | undefined) =>
-  cell === undefined ? notKnown : typeof cell === 'string' ? cell : cell.text;
+const textOf = (cell: QuoteCell | undefined) => (cell === undefined ? notKnown : cellText(cell));
 
 const withUnit = ({ value, unit }: KeyFigure) => `${textOf(value)} ${unit}`;
 

@@ -3,6 +3,7 @@ import type { Assessment, Comparison } from './assess.ts';
 import { loadingFindings } from './loadingCheck.ts';
 import type { Banded } from './payload.ts';
 import { type QuoteSection, row, section, shownNumber, totalRow } from './quoteSection.ts';
+import { pictured } from './quoteText.ts';
 
 /** Empty weight, useful load and payload: nominal, as expected, and to be counted on. */
 export function weightSection({ context }: Comparison, { empty, payload }: Assessment): QuoteSection {
@@ -84,7 +85,7 @@ export function balanceSections({ context }: Comparison, assessment: Assessment)
       ['Margins are positive inside the limit.'],
     ),
     section(
-      'Loadings, from takeoff to zero fuel',
+      pictured,
       [
         'Loading',
         'Verdict',

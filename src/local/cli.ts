@@ -1,11 +1,8 @@
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { Argument, Command, Option } from 'commander';
+import { Command, Option } from 'commander';
 import { softwareVersion } from '../assessment/version.ts';
 import type { CompareOptions } from './compare.ts';
 import { endingOf } from './ending.ts';
-
-const samples = fileURLToPath(new URL('../../samples/', import.meta.url));
+import { folderArgument } from './folderArgument.ts';
 
 const collect = (value: string, all: readonly string[] = []) => [...all, value];
 
@@ -14,12 +11,7 @@ const program = new Command('npm start --')
     'Lays the workbook out from a folder of CSV tables, calculates it with the script that is pushed to Google Sheets,\n' +
       'prints the comparison and writes the workbook as .xlsx and a report for a customer as .html.',
   )
-  .addArgument(
-    new Argument('[folder]', 'folder of tables, one CSV file each').default(
-      join(samples, 'godwit'),
-      'samples/godwit',
-    ),
-  )
+  .addArgument(folderArgument)
   .option('-o, --out <folder>', 'where workbook and report are written', 'out')
   .option('-p, --package <name>', 'print this package only (may be repeated)', collect)
   .option(

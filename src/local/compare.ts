@@ -4,11 +4,13 @@ import { InvalidArgumentError } from 'commander';
 import Papa from 'papaparse';
 import { type Catalogue, readCatalogue, type TableGrids } from '../tables/catalogue.ts';
 import { type Cell, nameKey } from '../tables/cell.ts';
+import { type Block, isFilled } from './block.ts';
 import { htmlReport } from './htmlReport/htmlReport.ts';
 import { withMission } from './missionOverrides.ts';
 import { sayProgress } from './progress.ts';
-import { cautionsText, comparisonText, findingsText } from './report/comparisonText.ts';
+import { cautionsText, comparisonText } from './report/comparisonText.ts';
 import { faultsText } from './report/faultsText.ts';
+import { findingsText } from './report/findingsText.ts';
 import { plainText, terminalColours } from './report/layout.ts';
 import { weighingText } from './report/weighingText.ts';
 import { readTableFolder } from './tableFolder.ts';
@@ -21,8 +23,6 @@ export interface CompareOptions {
   readonly mission?: readonly string[];
   readonly format: 'text' | 'json' | 'csv';
 }
-
-type Block = readonly (readonly Cell[])[];
 
 /** The packages asked for, in the order of the block. @throws InvalidArgumentError naming those there are */
 function chosenColumns(block: Block, names: readonly string[]): Block {
@@ -50,7 +50,7 @@ function chosenFindings(block: Block, names: readonly string[]): Block {
 function records(block: Block): Record<string, Cell>[] {
   const [header = [], ...rows] = block;
   return rows
-    .filter((row) => row.slice(1).some((cell) => cell !== null && cell !== ''))
+    .filter((row) => row.slice(1).some(isFilled))
     .map((row) => Object.fromEntries(header.map((name, index) => [String(name), row[index] ?? null])));
 }
 
@@ -97,12 +97,12 @@ export async function compare(folder: string, options: CompareOptions): Promise<
     return;
   }
   const emphasis = isColoured(process.stdout) ? terminalColours : plainText;
-  sayProgress('Laying out the workbook …');
+  sayProgress('Laying out the workbook…');
   const workbook = await openLocalWorkbook(tables);
   const chosen = options.package ?? [];
   const comparison = chosenColumns(workbook.block('PACKAGE_COMPARISON'), chosen);
   const findings = chosenFindings(workbook.block('INSTALLATION_FINDINGS'), chosen);
-  sayProgress('Writing workbook and report …');
+  sayProgress('Writing workbook and report…');
   const [workbookPath, reportPath] = await writeFiles(
     workbook,
     catalogue,

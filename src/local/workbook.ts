@@ -61,7 +61,7 @@ export class LocalWorkbook {
   /** Every value of a sheet, from its first cell to the last one that holds something. */
   values(sheetName: string): Cell[][] {
     const { getters } = this.host.workbook.model;
-    const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === sheetName);
+    const id = this.host.workbook.sheetIdNamed(sheetName);
     if (id === undefined)
       throw new Error(`no sheet "${sheetName}"; there are ${this.sheetNames().join(', ')}`);
     const used = getters
@@ -81,9 +81,7 @@ export class LocalWorkbook {
     const { getters } = this.host.workbook.model;
     for (const sheetId of getters.getSheetIds()) {
       for (const position of getters.getEvaluatedCellsPositions(sheetId)) {
-        const cell = getters.getCell(position);
-        if (!cell?.isFormula) continue;
-        const formula = cell.compiledFormula.toFormulaString(getters);
+        const formula = this.host.workbook.formulaAt(position);
         if (!formula.toUpperCase().startsWith(`=${functionName}(`)) continue;
         const { type, message } = getters.getEvaluatedCell(position);
         if (type === 'error') throw new Error(String(message));

@@ -5,7 +5,7 @@ import type { CellPosition, Zone } from './host/engine.ts';
 import type { Workbook } from './host/workbook.ts';
 import { fileCharts, straightened } from './workbookFileCharts.ts';
 import { fileFormatRules, fileValidations } from './workbookFileRules.ts';
-import { absoluteReference, cellStyle, rgb } from './workbookFileStyle.ts';
+import { absoluteReference, cellStyle, defaultFont, pointsPerPixel, rgb } from './workbookFileStyle.ts';
 import { rewriteZip } from './zipArchive.ts';
 
 const noteName = 'About this file';
@@ -26,7 +26,7 @@ export async function workbookFile(workbook: Workbook): Promise<Uint8Array> {
   const file = await writeXlsx({
     namedRanges,
     sheets: [noteSheet, ...sheets],
-    defaultFont: { name: 'Arial', size: 10 }, // Google Sheets' own
+    defaultFont,
   });
   return rewriteZip(file, (name, text) =>
     /^xl\/charts\/chart\d+\.xml$/.test(name) ? straightened(text()) : undefined,
@@ -132,8 +132,6 @@ function rowDefinitions(workbook: Workbook, sheetId: string, zone: Zone): NonNul
   }
   return rows;
 }
-
-const pointsPerPixel = 0.75; // 96 pixels and 72 points to the inch
 
 /** Width of a column in characters of the default font, from pixels: 7 a character and 5 of padding. */
 function characters(pixels: number): number {

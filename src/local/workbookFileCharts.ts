@@ -9,12 +9,11 @@ import {
 } from './host/chartDefinition.ts';
 import { chartSize } from './host/sheetCharts.ts';
 import type { Workbook } from './host/workbook.ts';
-import { absoluteReference, rgb } from './workbookFileStyle.ts';
+import { absoluteReference, pointsPerPixel, rgb } from './workbookFileStyle.ts';
 
 type FileSeries = SheetChart['series'][number];
 
 const kinds = { SCATTER: 'scatter', LINE: 'line', BAR: 'bar', COLUMN: 'column' } as const;
-const pointsPerPixel = 0.75;
 
 /** Charts of a sheet, over the cells that they show in the workbook. */
 export function fileCharts(workbook: Workbook, sheetId: string): SheetChart[] {

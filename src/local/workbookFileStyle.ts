@@ -4,7 +4,9 @@ import type { Border, BorderDescr, Style, Zone } from './host/engine.ts';
 import type { Workbook } from './host/workbook.ts';
 
 /** Google Sheets' own; a font of the file without a name is whatever a program likes. */
-const fontName = 'Arial';
+export const defaultFont = { name: 'Arial', size: 10 } as const;
+
+export const pointsPerPixel = 0.75; // 96 pixels and 72 points to the inch
 
 /** The engine's looks of a cell as the file has them. */
 export function cellStyle(style: Style, format?: string, border?: Border | null): CellStyle {
@@ -26,7 +28,7 @@ export function cellStyle(style: Style, format?: string, border?: Border | null)
     ? { type: 'pattern' as const, pattern: 'solid' as const, fgColor: { rgb: rgb(fillColor) } }
     : undefined;
   return {
-    ...(Object.keys(font).length > 0 ? { font: { name: fontName, ...font } } : {}),
+    ...(Object.keys(font).length > 0 ? { font: { name: defaultFont.name, ...font } } : {}),
     ...(Object.keys(alignment).length > 0 ? { alignment } : {}),
     ...(fill ? { fill } : {}),
     ...(border ? { border: fileBorder(border) } : {}),

@@ -73,7 +73,7 @@ const blanks = () =>
   html(
     'div',
     { class: 'blanks' },
-    ...['Registration', 'Pilot', 'Date, take-off time', 'Wind, QNH, OAT'].map((label) =>
+    ...['Registration', 'Pilot', 'Date, takeoff time', 'Wind, QNH, OAT'].map((label) =>
       html('div', {}, label),
     ),
   );

@@ -1,6 +1,8 @@
 import type { Issue } from '../appsscript/issueQuote.ts';
 import type { PanelQuote, PanelState } from '../appsscript/panel.ts';
 import type { NamedPlace } from '../assessment/findingPlace.ts';
+import { cellText } from '../assessment/quoteText.ts';
+import { messageOf } from '../functions/messages.ts';
 import type { Inputs } from '../tables/inputs.ts';
 import { driftElement } from './driftElement.ts';
 import { byId, html } from './element.ts';
@@ -14,9 +16,6 @@ let quotes: readonly PanelQuote[] = [];
 let queue: Promise<unknown> = Promise.resolve();
 let waiting = 0;
 let writes = 0;
-
-/** An error may come from another frame, whose Error is not this one's. */
-const messageOf = (error: unknown) => String((error as { message?: unknown } | null)?.message ?? error);
 
 function say(text: string, isError = false): void {
   const status = byId('status');
@@ -159,7 +158,7 @@ function figures({ keyFigures, chosen }: PanelModel): HTMLElement {
     {},
     ...keyFigures.flatMap(({ label, value, unit }) => [
       html('dt', {}, label),
-      html('dd', {}, `${typeof value === 'string' ? value : value.text} ${unit}`),
+      html('dd', {}, `${cellText(value)} ${unit}`),
     ]),
     ...(keyFigures.length === 0
       ? [

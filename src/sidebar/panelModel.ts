@@ -4,6 +4,7 @@ import type { Display } from '../assessment/display.ts';
 import { byGravity, countOf, type Finding, gravityLabels } from '../assessment/finding.ts';
 import { findingPlace, type NamedPlace } from '../assessment/findingPlace.ts';
 import { type KeyFigure, quoteOf } from '../assessment/quote.ts';
+import { messageOf } from '../functions/messages.ts';
 import { readCatalogue } from '../tables/catalogue.ts';
 import { nameKey } from '../tables/cell.ts';
 import { type Fault, faultText } from '../tables/faults.ts';
@@ -104,7 +105,7 @@ export function panelModel(inputs: Inputs): PanelModel {
     if (terms !== undefined) keyFigures = quoteOf(comparison, terms).keyFigures;
   } catch (error) {
     refusals.push({
-      text: error instanceof Error ? error.message : String(error),
+      text: messageOf(error),
       place: { table: 'quote' },
     });
   }

@@ -1,11 +1,11 @@
 import type { PrintedQuote } from '../appsscript/printQuote.ts';
 import { keyText } from '../assessment/issuedQuote.ts';
-import type { QuoteCell, QuoteSection } from '../assessment/quoteSection.ts';
+import type { QuoteSection } from '../assessment/quoteSection.ts';
+import { cellText, pictured } from '../assessment/quoteText.ts';
 import { byId, html } from './element.ts';
 import { loadingFigure } from './loadingDrawing.ts';
 import { printedData, readyToPrint } from './printedPage.ts';
 
-const pictureBefore = 'Loadings, from takeoff to zero fuel';
 const longestUnbroken = 20; // rows of a table that is kept on one page
 const longestWord = 10; // characters of a cell that is kept on one line
 
@@ -26,9 +26,6 @@ function columnsOf({ columns, rows }: QuoteSection): Column[] {
   });
 }
 
-const words = (content: QuoteCell | undefined) =>
-  typeof content === 'object' ? content.text : (content ?? '');
-
 function sectionElement(section: QuoteSection): HTMLElement {
   const { title, rows, notes } = section;
   const columns = columnsOf(section);
@@ -46,7 +43,7 @@ function sectionElement(section: QuoteSection): HTMLElement {
           'tr',
           { class: isTotal === true ? 'total' : undefined },
           ...columns.map(({ index, className }) => {
-            const content = words(cells[index]);
+            const content = cellText(cells[index] ?? '');
             const short = content.length <= longestWord ? 'short' : undefined;
             return html('td', { class: className ?? short }, content);
           }),
@@ -93,12 +90,7 @@ function keyFigures({ quote }: PrintedQuote): HTMLElement {
     'dl',
     { class: 'figures' },
     ...quote.keyFigures.map(({ label, value, unit }) =>
-      html(
-        'div',
-        {},
-        html('dt', {}, label),
-        html('dd', {}, `${typeof value === 'string' ? value : value.text} ${unit}`),
-      ),
+      html('div', {}, html('dt', {}, label), html('dd', {}, `${cellText(value)} ${unit}`)),
     ),
   );
 }
@@ -118,7 +110,7 @@ function show(): void {
     html('h2', { class: 'subject' }, `${quote.airframe} with ${quote.packageName}`),
     keyFigures(issued),
     ...quote.sections.flatMap((section) =>
-      section.title === pictureBefore
+      section.title === pictured
         ? [loadingFigure(quote.picture), sectionElement(section)]
         : [sectionElement(section)],
     ),

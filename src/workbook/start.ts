@@ -1,8 +1,13 @@
 import { cautions } from '../assessment/cautions.ts';
-import { gravityLabels } from '../assessment/finding.ts';
+import { type Gravity, gravities, gravityLabels, gravityMeanings } from '../assessment/finding.ts';
 import type { StartLine } from './layout.ts';
 
 const heading = (text: string): StartLine => ({ text, look: 'heading' });
+
+const meaning = (gravity: Gravity) => {
+  const [first = '', ...rest] = gravityMeanings[gravity];
+  return `${first.toUpperCase()}${rest.join('')}.`;
+};
 
 /** The first sheet: what this is, how it is used, what the marks mean, what to beware of. */
 export const startLines = (
@@ -32,9 +37,9 @@ export const startLines = (
     note: 'Framed and filled: yours to fill in, the unit beside it too. Nothing else is framed.',
     look: 'input',
   },
-  { text: gravityLabels.stop, note: 'A limit is exceeded as configured.', look: 'stop' },
-  { text: gravityLabels.check, note: 'Something doubtful or missing changes the answer.', look: 'check' },
-  { text: gravityLabels.note, note: 'Worth knowing.', look: 'note' },
+  ...gravities.map(
+    (gravity): StartLine => ({ text: gravityLabels[gravity], note: meaning(gravity), look: gravity }),
+  ),
   { text: 'not known', note: 'A datum is missing. It is never taken as zero.', look: 'unknown' },
   {
     text: 'default',

@@ -439,7 +439,7 @@ describe('the panel', () => {
   });
 
   test('has all quotes compared in the register', async () => {
-    button('Note in the register what has moved, of all').click();
+    button('Compare issued quotes').click();
     expect((await page.answer('compareIssuedQuotes')).values).toEqual([]);
   });
 

@@ -98,7 +98,7 @@ export class LocalHost {
   #place(text: string): { sheetId: string; zone: Zone } {
     const { getters } = this.workbook.model;
     const { sheetName, reference } = splitSheetName(text);
-    const sheetId = getters.getSheetIds().find((id) => getters.getSheetName(id) === sheetName);
+    const sheetId = sheetName === undefined ? undefined : this.workbook.sheetIdNamed(sheetName);
     const zone =
       sheetId === undefined
         ? undefined

@@ -39,9 +39,9 @@ export function rangeValues(context: RangeContext): Partial<GoogleRange> {
 
     setValues: writeRows,
 
-    getFormula: () => formulaOf(workbook, { sheetId, col: zone.left, row: zone.top }),
+    getFormula: () => workbook.formulaAt({ sheetId, col: zone.left, row: zone.top }),
 
-    getFormulas: () => rowsOf(zone, (col, row) => formulaOf(workbook, { sheetId, col, row })),
+    getFormulas: () => rowsOf(zone, (col, row) => workbook.formulaAt({ sheetId, col, row })),
 
     setFormula(formula: string) {
       if (rows * columns > 1) {
@@ -85,12 +85,6 @@ export function writeCell(workbook: Workbook, position: CellPosition, value: unk
   }
   const needsFormat = typed.format !== undefined && !workbook.model.getters.getCell(position)?.format;
   workbook.write(position, typed.content, needsFormat ? typed.format : undefined);
-}
-
-function formulaOf(workbook: Workbook, position: CellPosition): string {
-  const { getters } = workbook.model;
-  const cell = getters.getCell(position);
-  return cell?.isFormula ? cell.compiledFormula.toFormulaString(getters) : '';
 }
 
 function requireFormula(formula: string): string {

@@ -10,7 +10,6 @@ import { newSheetColumns, newSheetRows, type Workbook } from './workbook.ts';
 /** The one open spreadsheet. */
 export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
   const { getters } = workbook.model;
-  const idByName = (name: string) => getters.getSheetIds().find((id) => getters.getSheetName(id) === name);
 
   const spreadsheet: GoogleSpreadsheet = strict<GoogleSpreadsheet>(workbook.calls, 'Spreadsheet', {
     getId: () => 'local-workbook',
@@ -24,7 +23,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
     getSheets: () => getters.getSheetIds().map((id) => workbook.sheet(id)),
     getNumSheets: () => getters.getSheetIds().length,
     getSheetByName(name: string) {
-      const id = idByName(name);
+      const id = workbook.sheetIdNamed(name);
       return id === undefined ? null : workbook.sheet(id);
     },
     getSheetById: (id: number) => (getters.tryGetSheet(String(id)) ? workbook.sheet(String(id)) : null),
@@ -36,7 +35,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
         throw new Error('Spreadsheet.insertSheet with a template is not implemented by the local host');
       }
       const name = isNamed ? nameOrIndex : freeName();
-      if (idByName(name) !== undefined) {
+      if (workbook.sheetIdNamed(name) !== undefined) {
         throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
       }
       const sheetId = String(workbook.nextNumber());
@@ -69,7 +68,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
 
     getRange(reference: string): GoogleRange {
       const { sheetName } = splitSheetName(reference);
-      const id = sheetName === undefined ? getters.getActiveSheetId() : idByName(sheetName);
+      const id = sheetName === undefined ? getters.getActiveSheetId() : workbook.sheetIdNamed(sheetName);
       const named = sheetName === undefined ? rangeByName(workbook, reference) : null;
       if (named) return named;
       if (id === undefined) throw new Error(`Range not found: ${reference}`);
@@ -89,7 +88,7 @@ export function createSpreadsheet(workbook: Workbook): GoogleSpreadsheet {
 
   function freeName(): string {
     let number = getters.getSheetIds().length;
-    while (idByName(`Sheet${number}`) !== undefined) number++;
+    while (workbook.sheetIdNamed(`Sheet${number}`) !== undefined) number++;
     return `Sheet${number}`;
   }
   return spreadsheet;

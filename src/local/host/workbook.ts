@@ -170,16 +170,26 @@ export class Workbook {
     if (this.#depth === 0) this.#refuseInvalid();
   }
 
+  sheetIdNamed(name: string): string | undefined {
+    const { getters } = this.model;
+    return getters.getSheetIds().find((id) => getters.getSheetName(id) === name);
+  }
+
   /** A cell as messages name it: `Sheet1!B2`. */
   placeName(position: CellPosition): string {
     return `${this.model.getters.getSheetName(position.sheetId)}!${zoneToA1(zoneOf(position))}`;
   }
 
-  #contentOf(position: CellPosition): string {
+  /** The formula of a cell, '' where it has none. */
+  formulaAt(position: CellPosition): string {
     const { getters } = this.model;
     const cell = getters.getCell(position);
-    if (!cell) return '';
-    return cell.isFormula ? cell.compiledFormula.toFormulaString(getters) : cell.content;
+    return cell?.isFormula ? cell.compiledFormula.toFormulaString(getters) : '';
+  }
+
+  #contentOf(position: CellPosition): string {
+    const cell = this.model.getters.getCell(position);
+    return cell && !cell.isFormula ? cell.content : this.formulaAt(position);
   }
 
   track(sheetId: string, zone: Zone): TrackedRange {

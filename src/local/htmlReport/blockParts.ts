@@ -1,17 +1,10 @@
-import type { Cell } from '../../tables/cell.ts';
-
-export type Row = readonly Cell[];
-export type Block = readonly Row[];
+import { type Block, isAlone, type Row } from '../block.ts';
 
 /** The rows of a block below one of its headings; the rows above the first heading have none. */
 export interface BlockPart {
   readonly title: string;
   readonly rows: Block;
 }
-
-export const isFilled = (cell: Cell) => cell !== null && cell !== undefined && cell !== '';
-
-const isAlone = (row: Row) => isFilled(row[0]) && !row.slice(1).some(isFilled);
 
 /** A heading stands alone in its row and begins with a capital; a sentence ends in a stop. */
 const isHeading = (row: Row) => isAlone(row) && /^\p{Lu}.*[^.]$/u.test(String(row[0]));

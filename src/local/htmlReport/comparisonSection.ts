@@ -1,4 +1,5 @@
-import { type Block, blockParts, namedLoadings, partNamed, type Row } from './blockParts.ts';
+import type { Block, Row } from '../block.ts';
+import { blockParts, namedLoadings, partNamed } from './blockParts.ts';
 import { html } from './markup.ts';
 import type { ReportData, Section } from './section.ts';
 import { packagesTable } from './tables.ts';

@@ -1,14 +1,8 @@
-import { gravities, gravityLabels } from '../../assessment/finding.ts';
+import { gravities, gravityLabels, gravityMeanings } from '../../assessment/finding.ts';
+import { isFilled, type Row } from '../block.ts';
 import { rowTexts } from '../report/layout.ts';
-import { isFilled, type Row } from './blockParts.ts';
 import { html, type Markup, nothing } from './markup.ts';
 import { type ReportData, type Section, withTitle } from './section.ts';
-
-const meaning = {
-  stop: 'a limit is exceeded as configured',
-  check: 'something doubtful or missing changes the answer',
-  note: 'worth knowing, defaults among them',
-} as const;
 
 /** One finding: package and subject, number against limit, words, where the limit is from. */
 function finding(row: Row): Markup {
@@ -26,7 +20,7 @@ export function findingsSection({ block }: ReportData): Section {
   const [, ...rows] = block('INSTALLATION_FINDINGS');
   const groups = gravities.map((gravity) => {
     const own = rows.filter(([label]) => label === gravityLabels[gravity]);
-    const title = `${gravityLabels[gravity]}: ${meaning[gravity]}`;
+    const title = `${gravityLabels[gravity]}: ${gravityMeanings[gravity]}`;
     const list = own.length > 0 ? html`<ul class="${gravity}">${own.map(finding)}</ul>` : html`<p>None.</p>`;
     return withTitle(title, list);
   });

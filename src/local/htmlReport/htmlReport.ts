@@ -4,13 +4,15 @@ import { softwareVersion } from '../../assessment/version.ts';
 import type { Catalogue } from '../../tables/catalogue.ts';
 import { type PackageStyle, packageStyles } from '../../workbook/palette.ts';
 import { cautionsSection, comparisonSection } from './comparisonSection.ts';
+import { coolingSection } from './coolingSection.ts';
 import { costSection } from './costSection.ts';
 import { findingsSection } from './findingsSection.ts';
-import { coolingSection, flightSection } from './flightSection.ts';
+import { flightSection } from './flightSection.ts';
+import { fuelSection } from './fuelSection.ts';
 import { loadingSection } from './loadingSection.ts';
 import { html, Markup } from './markup.ts';
 import { missionSection } from './missionSection.ts';
-import { fuelSection, rangeSection } from './rangeSection.ts';
+import { rangeSection } from './rangeSection.ts';
 import { type ReportData, sectionMarkup } from './section.ts';
 import type { PackageLook } from './tables.ts';
 

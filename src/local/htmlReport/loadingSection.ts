@@ -1,5 +1,6 @@
-import { type Block, blockParts, namedLoadings, partNamed } from './blockParts.ts';
-import { html, type Markup } from './markup.ts';
+import type { Block } from '../block.ts';
+import { blockParts, namedLoadings, partNamed } from './blockParts.ts';
+import { html, type Markup, nothing } from './markup.ts';
 import { columnPoints, domainOf, figure, limitCurve, packageCurve, picture } from './pictures.ts';
 import { type ReportData, type Section, withTitle } from './section.ts';
 import { type PackageLook, packagesTable, recordsTable } from './tables.ts';
@@ -49,6 +50,6 @@ ${withTitle(
   worst.title,
   recordsTable(worst.rows, ['Package', 'Fuel', 'Result', 'Limit', 'Least margin', 'at weight', 'Caused by']),
 )}
-${cures.rows.length > 2 ? withTitle(cures.title, recordsTable(cures.rows)) : html``}`,
+${cures.rows.length > 2 ? withTitle(cures.title, recordsTable(cures.rows)) : nothing}`,
   };
 }

@@ -1,5 +1,5 @@
 import { blockParts, partNamed } from './blockParts.ts';
-import { html } from './markup.ts';
+import { html, nothing } from './markup.ts';
 import { type ReportData, type Section, withTitle } from './section.ts';
 import { packagesTable, recordsTable, sayings } from './tables.ts';
 
@@ -27,6 +27,6 @@ ${words('What would let it go')}
 ${table('What is left of each condition')}
 ${table('The flights')}
 ${words('Seated')}
-${options.rows.length > 2 ? withTitle(options.title, recordsTable(options.rows)) : html``}`,
+${options.rows.length > 2 ? withTitle(options.title, recordsTable(options.rows)) : nothing}`,
   };
 }

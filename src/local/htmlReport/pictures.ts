@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { parseHTML } from 'linkedom';
 import { limitColour } from '../../workbook/palette.ts';
-import type { Block } from './blockParts.ts';
+import type { Block } from '../block.ts';
 import { html, Markup } from './markup.ts';
 import type { PackageLook } from './tables.ts';
 

@@ -1,4 +1,4 @@
-import type { Block } from './blockParts.ts';
+import type { Block } from '../block.ts';
 import { html, type Markup } from './markup.ts';
 import type { PackageLook } from './tables.ts';
 

@@ -1,6 +1,6 @@
 import type { Cell } from '../../tables/cell.ts';
+import { type Block, isFilled, type Row } from '../block.ts';
 import { rowTexts, signed } from '../report/layout.ts';
-import { type Block, isFilled, type Row } from './blockParts.ts';
 import { html, type Markup, nothing } from './markup.ts';
 
 /** As many columns of values as fit across a printed page beside their label. */

@@ -1,8 +1,6 @@
 import { timingSafeEqual } from 'node:crypto';
 import type { IncomingHttpHeaders } from 'node:http';
-
-/** What a write carries beside the cookies and headers that any page can send: the token that only our page was given. */
-const tokenHeader = 'x-preview-token';
+import { tokenHeader } from './tokenHeader.ts';
 
 /** Names under which this machine calls itself: a page elsewhere may point a name of its own at 127.0.0.1. */
 const ownNames = ['127.0.0.1', 'localhost'];

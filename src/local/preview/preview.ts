@@ -1,11 +1,8 @@
 /** `npm run preview`: the workbook as a page in the browser, on this machine only. */
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { Argument, Command, InvalidArgumentError } from 'commander';
+import { Command, InvalidArgumentError } from 'commander';
 import { endingOf } from '../ending.ts';
+import { folderArgument } from '../folderArgument.ts';
 import type { PreviewOptions } from './servePreview.ts';
-
-const samples = fileURLToPath(new URL('../../../samples/', import.meta.url));
 
 function portOf(text: string): number {
   const port = Number(text);
@@ -16,12 +13,7 @@ function portOf(text: string): number {
 
 const program = new Command('npm run preview --')
   .description('Shows the workbook of a folder of CSV tables as a page in the browser, on this machine only.')
-  .addArgument(
-    new Argument('[folder]', 'folder of tables, one CSV file each').default(
-      join(samples, 'godwit'),
-      'samples/godwit',
-    ),
-  )
+  .addArgument(folderArgument)
   .option('-o, --out <folder>', 'where saved tables and the work in hand go', 'out')
   .option('--in-place', 'save over the tables that were opened', false)
   .option('--port <number>', 'port on 127.0.0.1; 0 for any that is free', portOf, 8317)

@@ -18,7 +18,7 @@ export async function servePreview(folder: string, { out, inPlace, port }: Previ
   const storage = storageOf(folder, out, inPlace);
   const opening = await openingData(grids, storage);
   const token = randomBytes(24).toString('base64url');
-  const served = { json: JSON.stringify(opening), tables: workbookTables };
+  const served = { opening: JSON.stringify(opening), tables: workbookTables };
   const { address } = await startServer(storage, served, token, port).catch(
     (error: NodeJS.ErrnoException) => {
       if (error.code === 'EADDRINUSE') throw new Error(`port ${port} is taken: choose another --port`);

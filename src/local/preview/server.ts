@@ -4,9 +4,10 @@ import { type Asset, packageAsset, pageAssets, typeOf } from './assets.ts';
 import { refusal } from './guard.ts';
 import { dropAutosave, readAutosave, type Storage, shown, writeAutosave, writeTables } from './storage.ts';
 
-/** What the page is given when it opens, beside the work that was going on. */
-export interface Opening {
-  readonly json: string;
+/** What is served beside the files of the page. */
+export interface Served {
+  /** What the page is given when it opens, as JSON. */
+  readonly opening: string;
   /** Names of the tables that it may save. */
   readonly tables: readonly string[];
 }
@@ -69,10 +70,10 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
 }
 
 /** Answers a request that was let in. */
-function answers(storage: Storage, opening: Opening, pages: Readonly<Record<string, Asset>>) {
+function answers(storage: Storage, served: Served, pages: Readonly<Record<string, Asset>>) {
   const json = (value: unknown): Asset => ({ type: typeOf('answer.json'), content: JSON.stringify(value) });
   const routes: Readonly<Record<string, (request: IncomingMessage) => Promise<Asset>>> = {
-    'GET /opening': async () => ({ type: typeOf('answer.json'), content: opening.json }),
+    'GET /opening': async () => ({ type: typeOf('answer.json'), content: served.opening }),
     'GET /autosave': async () => ({
       type: typeOf('answer.json'),
       content: (await readAutosave(storage)) ?? 'null',
@@ -89,7 +90,7 @@ function answers(storage: Storage, opening: Opening, pages: Readonly<Record<stri
     },
     'PUT /tables': async (request) => {
       const tables = parsed(await bodyOf(request));
-      const files = await writeTables(storage, tables, opening.tables);
+      const files = await writeTables(storage, tables, served.tables);
       return json({ folder: shown(storage.target), files });
     },
   };
@@ -111,11 +112,11 @@ function send(response: ServerResponse, status: number, { type, content }: Asset
 /** Serves the page on loopback. @param port 0 for any that is free */
 export async function startServer(
   storage: Storage,
-  opening: Opening,
+  served: Served,
   token: string,
   port: number,
 ): Promise<{ readonly address: string; readonly server: Server }> {
-  const answer = answers(storage, opening, await pageAssets(token));
+  const answer = answers(storage, served, await pageAssets(token));
   const server = createServer(async (request, response) => {
     const { port: own } = server.address() as AddressInfo;
     const text = (content: string): Asset => ({ type: 'text/plain; charset=utf-8', content });

@@ -1,7 +1,5 @@
-import type { Cell } from '../../tables/cell.ts';
+import type { Block } from '../block.ts';
 import { type Emphasis, paragraph, rowTexts } from './layout.ts';
-
-type Block = readonly (readonly Cell[])[];
 
 /** Rows of a block from the one whose first cell begins so, as many as wanted. */
 function rowsFrom(block: Block, begins: string, count: number): Block {

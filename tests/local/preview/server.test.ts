@@ -15,8 +15,8 @@ let address = '';
 let close = () => {};
 
 beforeAll(async () => {
-  const opening = { json: '{"name":"kit"}', tables: ['tanks', 'fuel points'] };
-  const started = await startServer(storage, opening, token, 0);
+  const served = { opening: '{"name":"kit"}', tables: ['tanks', 'fuel points'] };
+  const started = await startServer(storage, served, token, 0);
   address = started.address;
   close = () => started.server.close();
 });

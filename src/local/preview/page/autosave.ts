@@ -1,8 +1,9 @@
+import { messageOf } from '../../../functions/messages.ts';
 import type { LocalHost } from '../../host/localHost.ts';
 import { snapshotOf, type WorkbookSnapshot } from '../../host/snapshot.ts';
 import type { OpeningData } from '../openingData.ts';
-import { messageOf, say } from './element.ts';
 import { writeAutosave } from './server.ts';
+import { say } from './status.ts';
 
 /** The work in hand, put away. */
 export interface Work {

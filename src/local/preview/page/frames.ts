@@ -1,5 +1,5 @@
+import { messageOf } from '../../../functions/messages.ts';
 import type { HtmlPage } from '../../host/html.ts';
-import { messageOf } from './element.ts';
 import { type FrameAnswer, type FrameCall, frameBridge } from './frameBridge.ts';
 
 /** Calls a function of the script as `google.script.run` does. */

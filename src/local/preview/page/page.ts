@@ -1,14 +1,17 @@
 /** The page: the workbook in the spreadsheet engine, its script in a frame, its panel beside it. */
+
+import { messageOf } from '../../../functions/messages.ts';
+import { byId } from '../../../sidebar/element.ts';
 import type { Layout } from '../../../workbook/layout.ts';
 import { LocalHost } from '../../host/localHost.ts';
 import type { WorkbookSnapshot } from '../../host/snapshot.ts';
 import type { OpeningData } from '../openingData.ts';
 import { Autosave, type Work } from './autosave.ts';
 import { drawCurvesAsAsked } from './chartLooks.ts';
-import { byId, messageOf, say } from './element.ts';
 import { scriptFrame } from './scriptFrame.ts';
 import { dropAutosave, readAutosave, readOpening, writeTables } from './server.ts';
 import { mountSpreadsheet } from './spreadsheet.ts';
+import { say } from './status.ts';
 import { tablesToSave } from './tables.ts';
 import { UserInterface } from './userInterface.ts';
 import { watchChanges } from './watch.ts';

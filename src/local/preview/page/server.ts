@@ -1,4 +1,5 @@
 import type { OpeningData } from '../openingData.ts';
+import { tokenHeader } from '../tokenHeader.ts';
 
 const tokenIn = (page: Document) =>
   page.querySelector<HTMLMetaElement>('meta[name="preview-token"]')?.content ?? '';
@@ -12,7 +13,7 @@ async function renewToken(): Promise<void> {
 }
 
 const send = (method: 'GET' | 'PUT' | 'DELETE', path: string, body?: string): Promise<Response> =>
-  fetch(path, { method, headers: { 'x-preview-token': token }, ...(body === undefined ? {} : { body }) });
+  fetch(path, { method, headers: { [tokenHeader]: token }, ...(body === undefined ? {} : { body }) });
 
 /** @throws Error with what the server said */
 async function ask(...request: Parameters<typeof send>): Promise<unknown> {

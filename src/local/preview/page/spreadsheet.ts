@@ -1,5 +1,5 @@
 import type { EngineModel } from '../../host/engine.ts';
-import { say } from './element.ts';
+import { say } from './status.ts';
 
 type SpreadsheetEnv = InstanceType<typeof o_spreadsheet.Spreadsheet>['env'];
 

@@ -1,7 +1,9 @@
+import { messageOf } from '../../../functions/messages.ts';
+import { byId } from '../../../sidebar/element.ts';
 import type { LocalHost } from '../../host/localHost.ts';
 import type { Answer, MenuRecord, Question } from '../../host/ui.ts';
-import { byId, messageOf, say } from './element.ts';
 import { showFrame } from './frames.ts';
+import { say } from './status.ts';
 
 /** Asks with the browser's own dialogs: the script waits for the answer. */
 function person({ kind, title, prompt, buttons }: Question): Answer {
