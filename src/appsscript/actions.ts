@@ -1,4 +1,5 @@
 import { adoptActions } from './adopt.ts';
+import { nameAxes } from './nameAxes.ts';
 import { printTestCards } from './printCards.ts';
 import { quoteActions } from './quoteActions.ts';
 import { workbookActions } from './workbookActions.ts';
@@ -9,6 +10,7 @@ export const actions = {
   ...quoteActions,
   ...adoptActions,
   printTestCards,
+  nameAxes_: nameAxes,
 } as const;
 
 export type ActionName = keyof typeof actions;

@@ -1,5 +1,5 @@
 import type { Cell } from '../tables/cell.ts';
-import { axisRange } from '../workbook/axis.ts';
+import { axisTitles, isAboveZero } from '../workbook/axes.ts';
 import { type ChartLayout, largestPackageCount } from '../workbook/layout.ts';
 import { isOwn, own } from '../workbook/own.ts';
 import { groupColours, limitColour, type PackageStyle, packageStyles } from '../workbook/palette.ts';
@@ -7,7 +7,7 @@ import { rangeOf, type View } from './places.ts';
 import type { Packages } from './resultLooks.ts';
 import type { PlacedResult } from './results.ts';
 
-type Chart = GoogleAppsScript.Spreadsheet.EmbeddedChart;
+export type Chart = GoogleAppsScript.Spreadsheet.EmbeddedChart;
 type Builder = GoogleAppsScript.Spreadsheet.EmbeddedChartBuilder;
 type Block = readonly (readonly Cell[])[];
 
@@ -49,24 +49,15 @@ function columnsOf({ curves }: ChartLayout, { names }: Packages, { result }: Pla
   return curves === 'limits, packages' ? 2 + packages : 1 + packages;
 }
 
-const numbers = (cells: readonly Cell[]) => cells.filter((cell): cell is number => typeof cell === 'number');
-
-/** Titles and fixed ranges of the axes, so that both hosts draw the same picture. */
-function withAxes(builder: Builder, chart: ChartLayout, columns: number, block: Block): Builder {
-  const { row, rows, column } = chart.part;
-  const [heads = [], ...below] = block
-    .slice(row, row + rows)
-    .map((line) => line.slice(column, column + columns));
-  const first = String(heads[0] ?? '');
-  const above = String(block[row - 1]?.[column] ?? '');
-  const unit = new RegExp(chart.unit.pattern).exec(chart.unit.above ? above : first)?.[1];
-  const values = unit === undefined ? chart.up : `${chart.up}, ${unit}`;
-  if (chart.kind !== 'curves') return builder.setOption('hAxis', { title: values });
-  const x = axisRange(numbers(below.map((line) => line[0] ?? null)), false);
-  const y = axisRange(numbers(below.flatMap((line) => line.slice(1))), chart.fromZero);
-  return builder
-    .setOption('hAxis', { title: first.replace(/ \(.*/, ''), ...(x && { viewWindow: x }) })
-    .setOption('vAxis', { title: values, ...(y && { viewWindow: y }) });
+/**
+ * Axes with their titles. No range is fixed, so that a curve that grows stays in the picture; one begins at zero where zero
+ * matters and nothing is below.
+ */
+function withAxes(builder: Builder, chart: ChartLayout, block: Block): Builder {
+  const { hAxis, vAxis } = axisTitles(chart, block);
+  const fromZero = chart.fromZero && isAboveZero(chart, block) && { viewWindow: { min: 0 } };
+  builder.setOption('hAxis', { title: hAxis });
+  return vAxis === undefined ? builder : builder.setOption('vAxis', { title: vAxis, ...fromZero });
 }
 
 /** @param block empty while its tables have faults: the chart then keeps the axes that it has */
@@ -94,10 +85,10 @@ function built(
     .setOption('height', chart.height);
   if (isCurves) builder.setOption('lineWidth', 2).setOption('pointSize', 0);
   else builder.setOption('isStacked', true);
-  return (block.length > 0 ? withAxes(builder, chart, columns, block) : builder).build();
+  return (block.length > 0 ? withAxes(builder, chart, block) : builder).build();
 }
 
-const titleOf = (chart: Chart) => String(chart.getOptions()?.get('title') ?? '');
+export const titleOf = (chart: Chart) => String(chart.getOptions()?.get('title') ?? '');
 
 /** Draws a sheet's charts: one that a person moved or resized stays where it is, one the layout no longer has goes. */
 export function drawCharts(

@@ -1,7 +1,7 @@
-import { call } from '../functions/library.ts';
-import { type Cell, nameKey } from '../tables/cell.ts';
+import { nameKey } from '../tables/cell.ts';
 import type { Grids, Layout, SheetLayout } from '../workbook/layout.ts';
 import { recordNames, tableSource } from '../workbook/tableSource.ts';
+import { blockNow } from './blockNow.ts';
 import { drawCharts } from './charts.ts';
 import { Choices, offerChoices } from './choices.ts';
 import { BlockRules } from './findingRules.ts';
@@ -20,26 +20,6 @@ import { state } from './state.ts';
 import { type TableParts, tableParts } from './tableParts.ts';
 import { type PlacedTable, placeTables } from './tables.ts';
 import { writeLines, writeWords } from './words.ts';
-
-type Block = readonly (readonly Cell[])[];
-
-/**
- * What a block says now, computed here: a sheet that was just written may not have computed yet. Nothing while the tables
- * have faults, whose list wants no looks of its own.
- */
-function blockNow({ result }: PlacedResult, tables: readonly PlacedTable[]): Block {
-  const grids = new Map(tables.map(({ table, place }) => [table.range, gridOf(place)]));
-  try {
-    const value = call(
-      result.function,
-      result.arguments.map((range) => grids.get(range) ?? null),
-    );
-    const block = Array.isArray(value) ? (value as Cell[][]) : [];
-    return String(block[0]?.[0]).startsWith('No result') ? [] : block;
-  } catch {
-    return []; // the cell itself says what is wrong
-  }
-}
 
 /** The packages' order and baseline, for their colours. */
 function packagesIn(tables: readonly PlacedTable[]): Packages {
@@ -92,7 +72,10 @@ export function layOut(layout: Layout, given: Grids): KeptItem[] {
   const packages = packagesIn(tables);
   const choices = new Choices([...parts.values()], layout.units);
   const rules = new BlockRules(packages);
-  const blocks = new Map(results.map((placed) => [placed, blockNow(placed, tables)]));
+  const grids = new Map(tables.map(({ table, place }) => [table.range, gridOf(place)]));
+  const blocks = new Map(
+    results.map((placed) => [placed, blockNow(placed.result, (range) => grids.get(range))]),
+  );
   const blockOf = (placed: PlacedResult) => blocks.get(placed) ?? [];
   const looks = { ...state.looks() };
   for (const each of layout.sheets) {

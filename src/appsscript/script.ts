@@ -2,3 +2,4 @@
 export { callFormula } from '../functions/formulas.ts';
 export { onInstall, onOpen } from './menu.ts';
 export { workbookLibrary } from './onDemand.ts';
+export { touchesUnits } from './touchesUnits.ts';

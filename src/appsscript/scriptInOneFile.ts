@@ -4,4 +4,5 @@ import { act } from './actions.ts';
 
 export { callFormula } from '../functions/formulas.ts';
 export { onInstall, onOpen } from './menu.ts';
+export { touchesUnits } from './touchesUnits.ts';
 export const workbookLibrary = () => ({ callTable, act });

@@ -1,3 +1,4 @@
+import type { ActionName } from '../appsscript/actions.ts';
 import type { Argument } from '../functions/argument.ts';
 import type { Formula } from '../functions/formula.ts';
 import type { TableArgument, TableFunction } from '../functions/tableFunction.ts';
@@ -44,12 +45,23 @@ export function functionText(declared: Formula | TableFunction): string {
   ].join('\n');
 }
 
-/** What Google calls when the workbook is opened or the add-on installed: it must be quick, so it stands in Code.js. */
-export const triggers = ['onOpen', 'onInstall'] as const;
+const nameAxes: ActionName = 'nameAxes_';
 
-export function triggerText(name: (typeof triggers)[number]): string {
-  return `function ${name}() {\n  return ${libraryName}.${name}();\n}`;
-}
+/**
+ * What Google calls by itself when the workbook is opened, the add-on installed, a cell edited: it must be quick, so it
+ * stands in Code.js. A simple trigger asks nobody for leave, and shows its errors to nobody (Google's guide to simple
+ * triggers, from memory).
+ */
+const triggerBodies = {
+  onOpen: `${libraryName}.onOpen();`,
+  onInstall: `${libraryName}.onInstall();`,
+  onEdit: `if (${libraryName}.touchesUnits(event)) ${nameAxes}();`,
+} as const;
+
+export const triggers = Object.keys(triggerBodies) as (keyof typeof triggerBodies)[];
+
+export const triggerText = (name: keyof typeof triggerBodies) =>
+  `function ${name}(event) {\n  ${triggerBodies[name]}\n}`;
 
 /** A function that the menu, a page or the local host calls by name: no custom function. */
 export function actionText(name: string): string {

@@ -1,3 +1,4 @@
+import { scaleLinear } from 'd3-scale';
 import type { SheetChart } from 'hucre/xlsx';
 import { type ChartSpec, readOption } from './host/chart.ts';
 import {
@@ -34,6 +35,8 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
   const isBar = kind === 'bar' || kind === 'column';
   // A bar chart lies on its side: what Google calls its horizontal axis is the axis of values, and its first row is on
   // top. Labels stand clear of bars below zero.
+  const shown = isBar ? [[], []] : [[data.domain], data.series];
+  const [across, up] = shown.map((columns) => columns.flatMap((column) => numbersIn(workbook, column)));
   const [x, y] = kind === 'bar' ? (['vAxis', 'hAxis'] as const) : (['hAxis', 'vAxis'] as const);
   return {
     type: kind,
@@ -43,11 +46,11 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
     ...(isBar ? { barGrouping: stacked ? 'stacked' : 'clustered' } : {}),
     axes: {
       x: {
-        ...fileAxis(options, x),
+        ...fileAxis(options, x, across),
         ...(isBar ? { tickLblPos: 'low' } : {}),
         ...(kind === 'bar' ? { reverse: true } : {}),
       },
-      y: { ...fileAxis(options, y), ...(kind === 'bar' ? { crosses: 'max' } : {}) },
+      y: { ...fileAxis(options, y, up), ...(kind === 'bar' ? { crosses: 'max' } : {}) },
     },
     series: data.series
       .filter((series) => isFilled(workbook, series))
@@ -118,11 +121,22 @@ const symbols: Readonly<Record<string, NonNullable<FileSeries['marker']>['symbol
   star: 'star',
 };
 
+const numbersIn = (workbook: Workbook, { sheetId, zone }: ColumnReference): number[] =>
+  workbook
+    .evaluatedRows(sheetId, zone)
+    .flatMap((row) => row.flatMap(({ value }) => (typeof value === 'number' ? [value] : [])));
+
+/** An axis with its ends on round numbers around its values, which stay as they are in a file: programs differ in where they end. */
 function fileAxis(
   options: ChartSpec['options'],
   name: 'hAxis' | 'vAxis',
+  values: readonly number[] = [],
 ): NonNullable<NonNullable<SheetChart['axes']>['x']> {
-  const { title, ...scale } = axis(options, name);
+  const { title, ...fixed } = axis(options, name);
+  const low = fixed.min ?? Math.min(...values);
+  const high = fixed.max ?? Math.max(...values);
+  const [min = low, max = high] = scaleLinear().domain([low, high]).nice().domain();
+  const scale = high > low ? { min, max, ...fixed } : fixed;
   return {
     ...(title ? { title: title.text } : {}),
     ...(Object.keys(scale).length > 0 ? { scale } : {}),

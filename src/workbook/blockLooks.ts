@@ -36,6 +36,8 @@ const longestWord = 16; // characters of a word that stands where a number would
 const isEmpty = (cell: Cell) => cell === null || cell === undefined || cell === '';
 const isNumber = (cell: Cell): cell is number => typeof cell === 'number';
 
+const filled = (row: readonly Cell[]) => row.filter((cell) => !isEmpty(cell)).length;
+
 function rowsOf(block: readonly (readonly Cell[])[]): Row[] {
   let reading: Reading = 'along';
   let part = 0;
@@ -45,14 +47,19 @@ function rowsOf(block: readonly (readonly Cell[])[]): Row[] {
     const next = block[index + 1] ?? [];
     const isAlone = row.slice(1).every(isEmpty) && typeof first === 'string';
     const isWords = !row.some(isNumber);
-    const isAboveUnits = isEmpty(next[0] ?? null) && !next.some(isNumber) && !next.every(isEmpty);
-    const beginsTable = index === 0 || second === 'unit' || isAboveUnits || isNumber(next[0] ?? null);
+    const isAboveUnits =
+      isEmpty(next[0] ?? null) && !next.some(isNumber) && filled(next) > 0 && filled(next) <= filled(row);
+    const isWithoutLabel = isEmpty(first ?? null);
+    const beginsTable =
+      index === 0 || second === 'unit' || isAboveUnits || isWithoutLabel || isNumber(next[0] ?? null);
+    const isAboveNumbers = isWithoutLabel && !isEmpty(next[0] ?? null) && next.some(isNumber);
     const isShort = row.every((cell) => String(cell ?? '').length <= longestHead);
-    const isHead = before === 'line' && isWords && isShort && !isEmpty(second ?? null) && beginsTable;
+    const isThere = before === 'line' ? beginsTable : before === 'values' && isAboveNumbers;
+    const isHead = isWords && isShort && !isEmpty(second ?? null) && isThere;
     let kind: Kind = 'values';
     if (isAlone) kind = 'line';
     else if (isHead) kind = 'head';
-    else if (before === 'head' && isWords && isEmpty(first ?? null)) kind = 'unit';
+    else if (before === 'head' && isWords && isWithoutLabel) kind = 'unit';
     if (kind === 'line' || kind === 'head') part++;
     if (kind === 'head') reading = second === 'unit' ? 'along' : 'down';
     before = kind;

@@ -29,7 +29,7 @@ export const startLines = (
   { text: '3', note: 'Read Comparison first, then Findings: what stands in the way, and what is not known.' },
   {
     text: '4',
-    note: 'After adding or removing a package, a seat or a tank, choose "Lay out or upgrade" in the menu: columns, colours and axes follow.',
+    note: 'After adding or removing a package, a seat or a tank, choose "Lay out or upgrade" in the menu: columns and colours follow.',
   },
   heading('What the marks mean'),
   {

@@ -94,6 +94,35 @@ test('an option typed into the sheet moves payload and picture by its weight', a
   await expect.poll(lightestDrawn, patient).toBeCloseTo(before.lightest + parachute, 1);
 });
 
+/** The title of the weights' axis as it is drawn on the Loading sheet. */
+const weightAxis = () =>
+  page.evaluate(() => {
+    interface Drawn {
+      readonly options: {
+        readonly plugins: { readonly title: { readonly text: string } };
+        readonly scales: { readonly y?: { readonly title: { readonly text: string } } };
+      };
+    }
+    const { Chart } = globalThis as unknown as { Chart: { instances: Record<string, Drawn> } };
+    const charts = Object.values(Chart.instances);
+    const chart = charts.find(({ options }) => options.plugins.title.text.startsWith('Every loading'));
+    return chart?.options.scales.y?.title.text;
+  });
+
+test('a unit typed into the sheet is the unit of numbers and pictures', async () => {
+  const { col, row } = await placeOf(page, 'Airframe', 'show weights in', 'value');
+  const inPounds = await payload();
+  for (const unit of ['kg', 'lb']) {
+    await select(page, 'Airframe', col, row);
+    await typeInto(page, unit);
+    await select(page, 'Loading', 0, 0);
+    await expect.poll(weightAxis, patient).toBe(`weight, ${unit}`);
+    // payload is shown to 1 lb and to 1 kg
+    const shown = (await payload()) * (unit === 'kg' ? 2.20462262 : 1);
+    expect(Math.abs(shown - inPounds)).toBeLessThanOrEqual(unit === 'kg' ? 1.7 : 0);
+  }
+});
+
 test('the panel ticks the same cell, and the sheet says the same price', async () => {
   const panel = panelOf(page);
   const before = Number((await placeOf(page, 'Comparison', 'total, without tax', 'Rowan')).value);

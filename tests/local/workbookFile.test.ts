@@ -126,11 +126,17 @@ test('validation and conditional formats', () => {
 });
 
 describe('charts', () => {
-  test('a scatter has straight lines and fixed limits', () => {
+  test('a scatter has straight lines, and axes that end on round numbers around what it shows', () => {
     const [scatter = ''] = charts;
     expect(scatter.match(/<c:smooth val="0"\/><\/c:ser>/g)?.length).toBe(2);
     expect(scatter).toContain("<c:xVal><c:numRef><c:f>'Loading'!$A$2:$A$8</c:f>");
-    expect(scatter).toContain('<c:min val="76"/>');
+    // CG 78 to 86 in, asked for from 76; weights 1600 to 2700 lb in steps of 100
+    expect(scatter.match(/<c:(min|max) val="\d+"\/>/g)?.sort()).toEqual([
+      '<c:max val="2700"/>',
+      '<c:max val="86"/>',
+      '<c:min val="1600"/>',
+      '<c:min val="76"/>',
+    ]);
     expect(scatter).toContain('<a:prstDash val="dash"/>');
     expect(scatter).toContain('CG, in');
   });

@@ -1,14 +1,4 @@
 /** What the tests use of libraries whose packages name no types. */
-declare module 'd3-scale' {
-  interface Linear {
-    domain(values: readonly number[]): Linear;
-    range(values: readonly number[]): Linear;
-    clamp(clamped: boolean): Linear;
-    (x: number): number;
-  }
-  export function scaleLinear(): Linear;
-}
-
 declare module '@yr/monotone-cubic-spline' {
   /** The first point, then rows of control points and ends: [x1, y1, x2, y2, x, y] and later [x2, y2, x, y] */
   export function points(points: readonly (readonly [number, number])[]): number[][];

@@ -1,8 +1,9 @@
 /** Looks of computed blocks: digits, signs, alignment, never a digit hidden. */
 import { describe, expect, test } from 'vitest';
 import type { Cell } from '../../src/tables/cell.ts';
-import { axisRange } from '../../src/workbook/axis.ts';
+import { axisTitles, isAboveZero } from '../../src/workbook/axes.ts';
 import { blockLooks } from '../../src/workbook/blockLooks.ts';
+import type { ChartLayout } from '../../src/workbook/layout.ts';
 import { packageStyles } from '../../src/workbook/palette.ts';
 import { rectangles } from '../../src/workbook/rectangles.ts';
 
@@ -67,20 +68,69 @@ describe('a table of records', () => {
   });
 });
 
-describe('an axis', () => {
-  test.each([
-    [[0, 917], true, { min: 0, max: 1000 }],
-    [[1200, 2520], false, { min: 1000, max: 3000 }],
-    [[-10, 45], false, { min: -20, max: 60 }],
-    [[-20.9, 118.1], true, { min: -50, max: 150 }],
-    [[0, 30000], false, { min: 0, max: 40000 }],
-    [[5, 5], true, { min: 0, max: 6 }],
-  ])('of %o from zero %s', (values, fromZero, expected) => {
-    expect(axisRange(values, fromZero)).toEqual(expected);
+describe('a card', () => {
+  const { right, heads, bold } = looks([
+    ['Card 2: static rpm', null, null, null],
+    ['Set up', 'brakes on, chocks in front of the wheels', null, null],
+    [null, 'Predicted', 'limit', 'unit'],
+    ['engine speed', 2390, 2700, 'rpm'],
+    ['oil pressure', 60, 100, 'psi'],
+    ['Record', 'rpm and outside air temperature', null, null],
+  ]);
+
+  test('has the heads of its numbers over them, wherever they begin', () => {
+    expect(heads).toEqual([2]);
+    expect(bold[2]).toEqual([true, true, true, true]);
+    expect(right[2]).toEqual([false, true, true, false]);
+    expect(bold[1]).toEqual([false, false, false, false]);
+  });
+});
+
+describe('the axes of a chart', () => {
+  const chart: ChartLayout = {
+    title: 'Level speed against altitude',
+    kind: 'curves',
+    curves: 'packages',
+    part: { row: 1, rows: 3, column: 0 },
+    up: 'true airspeed',
+    fromZero: true,
+    unit: { above: true, pattern: ', ([^,]+)$' },
+    row: 4,
+    column: 1,
+    width: 620,
+    height: 420,
+  };
+  const block: Cell[][] = [
+    ['Level speed, kt', null],
+    ['pressure altitude, ft (density)', 'Elm'],
+    [0, 120],
+    [8000, 131],
+    ['Something else', -1],
+  ];
+
+  test('say what their numbers are and the unit that they are in now', () => {
+    expect(axisTitles(chart, block)).toEqual({ hAxis: 'pressure altitude, ft', vAxis: 'true airspeed, kt' });
+    const metric = [['Level speed, km/h', null], ['pressure altitude, m', 'Elm'], ...block.slice(2)];
+    expect(axisTitles(chart, metric)).toEqual({
+      hAxis: 'pressure altitude, m',
+      vAxis: 'true airspeed, km/h',
+    });
   });
 
-  test('of nothing is left to the host', () => {
-    expect(axisRange([], true)).toBeUndefined();
+  test('of bars: their values lie across', () => {
+    const bars: ChartLayout = {
+      ...chart,
+      kind: 'stacked bars',
+      up: 'installed weight',
+      part: { row: 0, rows: 3, column: 0 },
+      unit: { above: false, pattern: ', (.+)$' },
+    };
+    expect(axisTitles(bars, [['Package, lb', 'engine']])).toEqual({ hAxis: 'installed weight, lb' });
+  });
+
+  test('begin at zero where no curve goes below', () => {
+    expect(isAboveZero(chart, block)).toBe(true);
+    expect(isAboveZero(chart, [...block.slice(0, 3), [8000, -0.5]])).toBe(false);
   });
 });
 

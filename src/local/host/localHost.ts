@@ -1,4 +1,4 @@
-import { parseA1, splitSheetName } from './a1.ts';
+import { parseA1, splitSheetName, zoneOf } from './a1.ts';
 import { scriptValue } from './cellValue.ts';
 import type { Engine, EvaluatedCell, Zone } from './engine.ts';
 import { type FunctionDescriptor, registerFunctions } from './functionAdapter.ts';
@@ -78,7 +78,16 @@ export class LocalHost {
   /** Types something into a cell, as a person does. */
   type(reference: string, text: string): void {
     const { sheetId, zone } = this.#place(reference);
-    writeCell(this.workbook, { sheetId, col: zone.left, row: zone.top }, text);
+    const position = { sheetId, col: zone.left, row: zone.top };
+    const oldValue = this.workbook.contentOf(position);
+    writeCell(this.workbook, position, text);
+    this.edited(sheetId, zoneOf(position), { value: text.replace(/^'/, ''), oldValue });
+  }
+
+  /** Tells the script of a person's edit, as Google does: of one cell what it holds and held, of several only where. */
+  edited(sheetId: string, zone: Zone, cell: { value?: string; oldValue?: string } = {}): void {
+    if (!('onEdit' in this.workbook.scope)) return;
+    this.run('onEdit', { range: this.workbook.range(sheetId, zone), ...cell });
   }
 
   /** What a cell shows: value, formatted text, an error's message. */

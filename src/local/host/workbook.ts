@@ -139,6 +139,11 @@ export class Workbook {
     return outcome.value;
   }
 
+  /** While the script runs, what changes is its doing and no person's. */
+  get isRunning(): boolean {
+    return this.#depth > 0;
+  }
+
   /** Evaluates what was written so far. */
   flush(): void {
     if (this.#depth > 0 && this.#stale) {
@@ -164,7 +169,7 @@ export class Workbook {
 
   /** Writes a cell; a value that its validation rule rejects is taken back at the next evaluation, with an error. */
   write(position: CellPosition, content: string, format?: string): void {
-    const before = this.#contentOf(position);
+    const before = this.contentOf(position);
     this.dispatch('UPDATE_CELL', { ...position, content, ...(format === undefined ? {} : { format }) });
     if (content !== '') this.#written.push({ position, before });
     if (this.#depth === 0) this.#refuseInvalid();
@@ -187,7 +192,8 @@ export class Workbook {
     return cell?.isFormula ? cell.compiledFormula.toFormulaString(getters) : '';
   }
 
-  #contentOf(position: CellPosition): string {
+  /** What was typed into a cell: its text or its formula. */
+  contentOf(position: CellPosition): string {
     const cell = this.model.getters.getCell(position);
     return cell && !cell.isFormula ? cell.content : this.formulaAt(position);
   }

@@ -15,6 +15,7 @@ import { say } from './status.ts';
 import { tablesToSave } from './tables.ts';
 import { UserInterface } from './userInterface.ts';
 import { watchChanges } from './watch.ts';
+import { watchEdits } from './watchEdits.ts';
 
 function hostOf({ code, files, functions }: OpeningData, snapshot?: WorkbookSnapshot): LocalHost {
   return new LocalHost({ engine: o_spreadsheet, evaluate: scriptFrame(code), functions, files, snapshot });
@@ -60,7 +61,10 @@ async function open(): Promise<void> {
   const opening = await readOpening();
   const work = ((await readAutosave()) ?? undefined) as Work | undefined;
   watchChanges(() => autosave?.changed());
+  let opened: LocalHost | undefined;
+  watchEdits(() => opened);
   const host = openWorkbook(opening, work);
+  opened = host;
   const layout = JSON.parse(opening.files.Layout ?? '') as Layout;
   const ui = new UserInterface(host);
   ui.run('onOpen');
