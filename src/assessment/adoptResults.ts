@@ -12,7 +12,7 @@ import type { Tank } from '../tables/tanks.ts';
 import type { TestName, TestResult } from '../tables/testResults.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
-import { flapSettings } from './stallCards.ts';
+import { flapSettings } from './stallSpeeds.ts';
 import { airspeedOf, compareResults, geometricClimb } from './testComparison.ts';
 
 /** Rows of the tables as the measurements make them; undefined where nothing was measured for a table. */

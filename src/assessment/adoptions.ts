@@ -27,7 +27,7 @@ import { gravityLabels } from './finding.ts';
 import { type IssuedQuote, keyText } from './issuedQuote.ts';
 import type { Quote } from './quote.ts';
 import { recalibrate } from './recalibration.ts';
-import { recalibrationWords } from './recalibrationRows.ts';
+import { recalibrationWords, weighingFirst } from './recalibrationRows.ts';
 import { reconcile } from './reconciliation.ts';
 import { effectWords } from './reconciliationRows.ts';
 import { tableUnits } from './tableUnits.ts';
@@ -134,11 +134,7 @@ export function resultsAdoption(grids: AllGrids): Adoption {
     what: `Measured results to ${when}, ${engine.name}`,
     words: [
       ...recalibrationWords(context, found),
-      ...(found.otherEquipment
-        ? [
-            `${gravityLabels.check}: take the weighing in first: known points count as flown with the equipment it was weighed with, and yours differs in drag`,
-          ]
-        : []),
+      ...(found.otherEquipment ? [weighingFirst] : []),
       ...(tanks && catalogue.airframe.weighedUnusableFuel
         ? [
             `${gravityLabels.check}: the empty weight has the unusable fuel in it that was known when it was weighed: where that changes, correct it in the weighing items and take the weighing in again`,

@@ -1,6 +1,6 @@
-import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
 import type { Assessment, Comparison } from './assess.ts';
+import { cgOnMac } from './cgOnMac.ts';
 import { coolingRows } from './coolingRows.ts';
 import { costRows, costTitle } from './costRows.ts';
 import type { Shown } from './display.ts';
@@ -80,12 +80,9 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
   group('Centre of gravity', [
     number('empty CG, aft of datum', 'arm', ({ empty }) => empty.cg, true),
     number('  known to ±', 'arm', ({ empty }) => empty.expectedCg.halfWidth),
-    number('empty CG, % MAC', 'percent', ({ empty }, { context }) => {
-      const { macLeadingEdge, macLength } = context.catalogue.airframe;
-      return macLeadingEdge === undefined || macLength === undefined
-        ? undefined
-        : macFraction(empty.cg, macLeadingEdge, macLength);
-    }),
+    number('empty CG, % MAC', 'percent', ({ empty }, { context }) =>
+      cgOnMac(context.catalogue.airframe, empty.cg),
+    ),
     number('least forward margin', 'arm', ({ balance }) => balance.margins?.forward.margin),
     number('least aft margin', 'arm', ({ balance }) => balance.margins?.aft.margin),
   ]),

@@ -1,3 +1,4 @@
+import type { Rating } from '../engineering/aircraftInFlight.ts';
 import { coolingAirflow, coolingInletArea } from '../engineering/coolingAir.ts';
 import { streamHeat } from '../engineering/coolingFlow.ts';
 import { requiredExitArea } from '../engineering/coolingLimit.ts';
@@ -51,7 +52,7 @@ const line = (display: Display, values: readonly (number | string | undefined)[]
     return typeof value === 'number' && shown ? display.cell(shown, value) : (value ?? null);
   });
 
-function powerWords(display: Display, { takeoffMinutes }: Package, rating: 'takeoff' | 'continuous'): string {
+function powerWords(display: Display, { takeoffMinutes }: Package, rating: Rating): string {
   if (rating === 'continuous') return 'MCP';
   return takeoffMinutes === undefined ? 'takeoff' : `takeoff, ${display.text('minutes', takeoffMinutes)}`;
 }

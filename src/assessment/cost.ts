@@ -4,7 +4,7 @@ import type { Context } from './context.ts';
 import { costFindings } from './costFindings.ts';
 import type { Engine } from './engine.ts';
 import type { Finding } from './finding.ts';
-import { cruiseFuelFlow, fuelAtHome, type HourlyCost, hourlyCostOf } from './hourlyCost.ts';
+import { cruiseFuelFlow, fuelAtHome, type HourlyCost, hour, hourlyCostOf } from './hourlyCost.ts';
 import type { Price } from './price.ts';
 import { type ScopeItem, scopeOf } from './scope.ts';
 
@@ -38,8 +38,6 @@ function amount(parts: readonly (number | undefined)[], complete = true): Amount
     complete: complete && parts.every((part) => part !== undefined),
   };
 }
-
-const hour = 3600; // s
 
 export function costOf(
   context: Context,

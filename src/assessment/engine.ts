@@ -1,3 +1,4 @@
+import type { Mixture, Rating } from '../engineering/aircraftInFlight.ts';
 import {
   type AltitudeLaw,
   type EnginePowerLaw,
@@ -16,9 +17,6 @@ import type { Package } from '../tables/packages.ts';
 import { practice } from '../tables/practice.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
-
-export type Mixture = 'rich' | 'lean';
-export type Rating = 'takeoff' | 'continuous';
 
 /** BSFC at a power fraction of maximum continuous power. */
 export type Consumption = (powerFraction: number) => BsfcEstimate;

@@ -8,7 +8,10 @@ import type { Powerplant } from './powerplant.ts';
 
 const firewallMomentGrowth = 0.1; // a tenth more than the baseline wants a stress check; common practice, no source
 
-/** Weight and moment of what lies ahead of the firewall: powerplant, and options that sit there or are taken from there. */
+/**
+ * Weight and moment of what lies ahead of the firewall: powerplant, and options that sit there or are taken from there, each
+ * whole by where its CG lies.
+ */
 export function aheadOfFirewall(
   context: Context,
   { items }: Powerplant,

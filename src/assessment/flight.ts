@@ -1,4 +1,3 @@
-import { seaLevelDensity } from '../engineering/air.ts';
 import {
   type Air,
   type AircraftInFlight,
@@ -16,7 +15,6 @@ import {
   climbToHeight,
 } from '../engineering/climb.ts';
 import { type LevelFlight, levelFlight } from '../engineering/levelFlight.ts';
-import { stallSpeed } from '../engineering/stall.ts';
 import { type Takeoff, takeoff } from '../engineering/takeoff.ts';
 import type { Package } from '../tables/packages.ts';
 import { type PackageInFlight, packageInFlight } from './aircraft.ts';
@@ -28,6 +26,7 @@ import { type FieldAir, homeField, homeRunway, takeoffFrom } from './field.ts';
 import type { Finding } from './finding.ts';
 import type { FlownAirframe } from './knownFlights.ts';
 import { speedFindings } from './speedLimits.ts';
+import { type FlapSetting, stallAt } from './stallSpeeds.ts';
 
 /** Climb at one place: at takeoff power while its minutes last, at maximum continuous power after. */
 export interface Climb {
@@ -54,7 +53,7 @@ export interface Flight extends PackageInFlight {
   /** measured over predicted ground roll of this airframe; 1 where none was measured */
   readonly groundRollFactor: number;
   /** calibrated */
-  readonly stall: Readonly<Record<'clean' | 'takeoff' | 'landing', number>>;
+  readonly stall: Readonly<Record<FlapSetting, number>>;
   /** in standard air at a pressure altitude */
   readonly levelAt: (setting: PowerSetting, altitude: number) => LevelFlight;
 }
@@ -118,7 +117,6 @@ function flightWith(
   factor: number,
 ): Flight {
   const { airframe, mission } = context.catalogue;
-  const { liftClean, liftTakeoff = liftClean, liftLanding = liftTakeoff, wingArea } = airframe;
   const { aircraft } = base;
   const mass = airframe.maximumTakeoffWeight;
   const field = homeField(mission);
@@ -128,7 +126,7 @@ function flightWith(
     .map(({ altitude }) => altitude);
   const powerKnownUpTo = powerHeights.length > 0 ? Math.max(...powerHeights) : Number.POSITIVE_INFINITY;
   const found = ceiling(aircraft, 'continuous', mass);
-  const stall = (lift: number) => stallSpeed(mass, wingArea, lift, seaLevelDensity);
+  const stall = (flaps: FlapSetting) => stallAt(airframe, mass, flaps);
   const flight: Flight = {
     ...base,
     mass,
@@ -144,7 +142,7 @@ function flightWith(
         : undefined,
     takeoff: takeoff(aircraft, takeoffFrom(airframe, field.air, homeRunway(mission), mass, factor)),
     groundRollFactor: factor,
-    stall: { clean: stall(liftClean), takeoff: stall(liftTakeoff), landing: stall(liftLanding) },
+    stall: { clean: stall('clean'), takeoff: stall('takeoff'), landing: stall('landing') },
     levelAt: (setting, altitude) => levelFlight(aircraft, setting, airAt(altitude), mass),
   };
   const findings = [

@@ -11,8 +11,9 @@ import { governing } from './cooling.ts';
 import { hardRunway, takeoffFrom } from './field.ts';
 import type { Flight } from './flight.ts';
 import { fuelVolumeFlow } from './fuelUse.ts';
+import { loadingWords } from './loadingWords.ts';
 import { seatStations, tankStations } from './loadStations.ts';
-import { loadingWords, stallAt } from './stallCards.ts';
+import { stallAt } from './stallSpeeds.ts';
 import { bands, type CardFigure, type TestCard } from './testCard.ts';
 import { soloStations } from './testLoading.ts';
 

@@ -1,8 +1,8 @@
+import type { Mixture } from '../engineering/aircraftInFlight.ts';
 import { powerAvailable } from '../engineering/enginePower.ts';
 import type { Cell } from '../tables/cell.ts';
 import { toSi } from '../units.ts';
 import type { Assessment, Comparison } from './assess.ts';
-import type { Mixture } from './engine.ts';
 import { atSetting } from './fuelUse.ts';
 
 type FuelAtSetting = ReturnType<typeof atSetting>;

@@ -1,9 +1,10 @@
+import type { Mixture } from '../engineering/aircraftInFlight.ts';
 import { endurance } from '../engineering/endurance.ts';
 import { fuelMassFlow } from '../engineering/fuelFlow.ts';
 import { fuelFlowToDemonstrate, minimumFuel } from '../engineering/fuelSystem.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
-import type { Engine, Mixture } from './engine.ts';
+import type { Engine } from './engine.ts';
 import type { Finding } from './finding.ts';
 import type { Payload } from './payload.ts';
 

@@ -32,7 +32,7 @@ export const oxygenAltitude = toSi('height', 12_500, 'ft');
 export const hasOxygen = (engine: Package, { equipment }: Configuration): boolean =>
   engine.oxygen || equipment.some(({ name }) => nameKey(name).includes('oxygen'));
 
-const hour = 3600; // s
+export const hour = 3600; // s
 
 /** Price per m³ of the fuel a package burns, and whether the home field sells it; nothing where the rates do not name it. */
 export function fuelAtHome(

@@ -1,5 +1,5 @@
-import { macFraction } from '../engineering/mac.ts';
 import type { Assessment, Comparison } from './assess.ts';
+import { cgOnMac } from './cgOnMac.ts';
 import { loadingFindings } from './loadingCheck.ts';
 import type { Banded } from './payload.ts';
 import { type QuoteSection, row, section, shownNumber, totalRow } from './quoteSection.ts';
@@ -39,12 +39,8 @@ export function weightSection({ context }: Comparison, { empty, payload }: Asses
 export function balanceSections({ context }: Comparison, assessment: Assessment): QuoteSection[] {
   const { display } = context;
   const { empty, balance } = assessment;
-  const { macLeadingEdge, macLength } = context.catalogue.airframe;
   const arm = display.unit('arm');
-  const percentMac =
-    macLeadingEdge === undefined || macLength === undefined
-      ? undefined
-      : macFraction(empty.cg, macLeadingEdge, macLength);
+  const percentMac = cgOnMac(context.catalogue.airframe, empty.cg);
   const margin = (side: 'forward' | 'aft') => {
     const critical = balance.margins?.[side];
     const cause =

@@ -12,8 +12,9 @@ import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { governing, type StreamCooling } from './cooling.ts';
 import type { Shown } from './display.ts';
+import { gravityLabels } from './finding.ts';
 import { constantsOf, type FlightConstants, type Recalibration } from './recalibration.ts';
-import { maximumLift } from './stallCards.ts';
+import { maximumLift } from './stallSpeeds.ts';
 import { tableUnits } from './tableUnits.ts';
 
 const to = (digits: number, value: number | undefined): Cell =>
@@ -136,6 +137,9 @@ function adoptedRows(context: Context, { adopted, before }: Recalibration): Cell
   ];
 }
 
+/** Said where the aircraft flew with other equipment than it was weighed with. */
+export const weighingFirst = `${gravityLabels.check}: take the weighing in first: known points count as flown with the equipment it was weighed with, and yours differs in drag`;
+
 /** Constants and figures before and after in sentences, for a dialog: those that change. */
 export const recalibrationWords = (context: Context, found: Recalibration): string[] =>
   [...constantRows(context, found), ...figureRows(context, found)]
@@ -154,13 +158,7 @@ export function recalibrationRows(context: Context, found: Recalibration): Cell[
     [
       'The menu item "Take measured results in …" puts them into the tables, in the units that stand there, and keeps what stood there: the comparison uses them from then on. By hand: these rows, with their units',
     ],
-    ...(found.otherEquipment
-      ? [
-          [
-            'Take the weighing in first: known points count as flown with the equipment it was weighed with, and yours differs in drag',
-          ],
-        ]
-      : []),
+    ...(found.otherEquipment ? [[weighingFirst]] : []),
     ...adoptedRows(context, found),
   ];
 }

@@ -1,42 +1,10 @@
-import { seaLevelDensity } from '../engineering/air.ts';
 import type { Side } from '../engineering/envelope.ts';
-import { stallSpeed } from '../engineering/stall.ts';
-import type { Airframe } from '../tables/airframe.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
+import { loadingWords } from './loadingWords.ts';
+import { flapSettings, stallAt } from './stallSpeeds.ts';
 import { bands, type TestCard } from './testCard.ts';
 import { type TestLoading, testLoading } from './testLoading.ts';
-
-export const flapSettings = ['clean', 'takeoff', 'landing'] as const;
-export type FlapSetting = (typeof flapSettings)[number];
-
-/** C_Lmax with those flaps; with fewer where they are not given. */
-export function maximumLift({ liftClean, liftTakeoff = liftClean, liftLanding = liftTakeoff }: Airframe) {
-  return { clean: liftClean, takeoff: liftTakeoff, landing: liftLanding };
-}
-
-/** Calibrated, in the predictions of slow flight the same as equivalent. */
-export const stallAt = (airframe: Airframe, weight: number, flaps: FlapSetting) =>
-  stallSpeed(weight, airframe.wingArea, maximumLift(airframe)[flaps], seaLevelDensity);
-
-/** Who sits and what lies where, in words: fuel by volume. */
-export function loadingWords(
-  { display }: Context,
-  { package: engine, configuration }: Assessment,
-  { stations, loads, ballast }: Pick<TestLoading, 'stations' | 'loads' | 'ballast'>,
-): string {
-  const firstTank = stations.length - configuration.tanks.length;
-  const parts = stations.map(({ name }, index) => {
-    const load = loads[index] as number;
-    return index < firstTank
-      ? `${name} ${display.text('payload', load)}`
-      : `${name} ${display.text('fuel', load / engine.fuelDensity)}`;
-  });
-  const extra = ballast
-    ? [`ballast ${display.text('payload', ballast.weight)} at ${display.text('arm', ballast.arm)}`]
-    : [];
-  return [...parts, ...extra].join(', ');
-}
 
 function reach({ display }: Context, { leastMargin, margin, side }: TestLoading): string {
   if (leastMargin > 1e-3)

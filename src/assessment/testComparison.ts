@@ -1,5 +1,5 @@
 import { hotDayTemperature, standardTemperature } from '../engineering/air.ts';
-import { type Air, type AircraftInFlight, airAt } from '../engineering/aircraftInFlight.ts';
+import type { Air, AircraftInFlight } from '../engineering/aircraftInFlight.ts';
 import { trueFromCalibrated } from '../engineering/airspeed.ts';
 import { rateOfClimb } from '../engineering/climb.ts';
 import { coolingResult } from '../engineering/coolingResult.ts';
@@ -16,7 +16,8 @@ import { coolingConditionOf } from './coolingCondition.ts';
 import type { Shown } from './display.ts';
 import { hardRunway, takeoffFrom } from './field.ts';
 import { staticRpm } from './groundCards.ts';
-import { stallAt } from './stallCards.ts';
+import { airOf } from './knownAir.ts';
+import { stallAt } from './stallSpeeds.ts';
 import { type Band, bandOf, bands } from './testCard.ts';
 
 /** A measurement beside what was predicted for its own conditions. */
@@ -37,9 +38,6 @@ export interface Measured {
 
 /** A result whose cells its test needs are all filled: the reader has seen to it. */
 type Complete = { readonly [K in keyof TestResult]-?: NonNullable<TestResult[K]> };
-
-const airOfResult = ({ altitude = 0, temperature }: TestResult): Air =>
-  airAt(altitude, temperature === undefined ? 0 : temperature - standardTemperature(altitude));
 
 /** True airspeed, from the calibrated one where that was written down. */
 export const airspeedOf = ({ trueAirspeed, calibratedAirspeed = 0, altitude = 0, temperature }: TestResult) =>
@@ -69,7 +67,7 @@ interface Outcome {
 function inFlight(context: Context, { package: engine, flight }: Assessment, result: Complete): Outcome {
   const { airframe, mission } = context.catalogue;
   const { power, weight } = result;
-  const air = airOfResult(result);
+  const air = airOf(result);
   if (result.test === 'takeoff roll') {
     const rollOf = (mass: number, at: Air, held: AircraftInFlight | undefined) => {
       const run =
@@ -184,7 +182,7 @@ function outcomeOf(context: Context, assessment: Assessment, result: Complete): 
       };
     }
     case 'cooling climb': {
-      const air = airOfResult(result);
+      const air = airOf(result);
       const { measuredTemperature, power } = result;
       const stream = streamOf()?.stream;
       const condition =

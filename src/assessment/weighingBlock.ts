@@ -1,4 +1,3 @@
-import { macFraction } from '../engineering/mac.ts';
 import { centreOfGravity, type MassTotal } from '../engineering/massItem.ts';
 import type { Airframe } from '../tables/airframe.ts';
 import type { Build } from '../tables/build.ts';
@@ -7,6 +6,7 @@ import type { Cell } from '../tables/cell.ts';
 import type { Package } from '../tables/packages.ts';
 import { adoptedRowsBlock } from './adoptWeighing.ts';
 import { basisOf } from './assess.ts';
+import { cgOnMac } from './cgOnMac.ts';
 import { changeRecord } from './changeRecord.ts';
 import type { Context } from './context.ts';
 import { findingsBlock } from './finding.ts';
@@ -73,12 +73,11 @@ function togetherRows(
   weighings: readonly OneWeighing[],
   aircraft: WeighedAircraft,
 ): Cell[][] {
-  const { macLeadingEdge, macLength } = catalogue.airframe;
   const { cell, point, unit } = display;
-  const ofMac = (cg: number): Cell =>
-    macLeadingEdge === undefined || macLength === undefined
-      ? null
-      : point('percent', macFraction(cg, macLeadingEdge, macLength));
+  const ofMac = (cg: number): Cell => {
+    const fraction = cgOnMac(catalogue.airframe, cg);
+    return fraction === undefined ? null : point('percent', fraction);
+  };
   const line = (
     label: string,
     mass: MassTotal,
