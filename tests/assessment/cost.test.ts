@@ -159,6 +159,9 @@ describe('break-even', () => {
     ['dearer in both', cost(105_000, 110), { cheaper: 'never' }],
     ['dearer to buy, the same to fly', cost(105_000, 100), { cheaper: 'never' }],
     ['cheaper in both', cost(95_000, 90), { cheaper: 'from the first hour' }],
+    ['cheaper to buy, the same to fly', cost(95_000, 100), { cheaper: 'from the first hour' }],
+    ['the same to buy, cheaper to fly', cost(100_000, 90), { cheaper: 'from the first hour' }],
+    ['the same to buy, dearer to fly', cost(100_000, 110), { cheaper: 'never' }],
     ['a price missing', cost(95_000, 90, false), undefined],
   ])('%s', (_, own, expected) => {
     expect(breakEven(own, baseline)).toEqual(expected);

@@ -1,6 +1,7 @@
 /** Prices and running costs of the small aircraft of tests/tables/smallWorkbook.ts, by hand in USD. */
 import { describe, expect, test } from 'vitest';
 import { type Assessment, compare } from '../../src/assessment/assess.ts';
+import { coinsOf } from '../../src/assessment/money.ts';
 import { cgShiftOf } from '../../src/assessment/optionCosts.ts';
 import type { TableGrids, TableName } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
@@ -49,6 +50,11 @@ describe('to buy', () => {
     expect(assessed('Ash', grids).price).toMatchObject({ powerplant: 28_000, builder: 60, complete: true });
   });
 
+  test('what weighs nothing and costs something is paid for', () => {
+    const papers = ['Ash', 'papers', 'papers', 0, '', '', 'weighed', '', 'kit', '', 50, 1];
+    expect(assessed('Ash', withRows(small, 'components', papers)).price.powerplant).toBe(28_050);
+  });
+
   test('a standard item is in the kit’s price; one that the builder buys is in his', () => {
     expect(assessed('Ash', withCells(small, 'equipment', ['radio'], { standard: true })).price.options).toBe(
       900,
@@ -72,7 +78,12 @@ describe('to buy', () => {
       return [Math.round(leadTime / 7), longestItem];
     };
     expect(lead()).toEqual([12, 'engine']);
+    const none = small.components!.map((row, index) =>
+      row.map((cell, at) => (at === 11 && index > 1 ? '' : cell)),
+    );
+    expect(lead({ ...small, components: none })).toEqual([Number.NaN, undefined]);
     expect(lead(ash({ 'lead time': [14, 'weeks'] }))).toEqual([14, 'Ash']);
+    expect(lead(ash({ 'lead time': [12, 'weeks'] }))).toEqual([12, 'Ash']); // as long: the whole package
     expect(lead(withAll('airframe', { 'kit lead time': [20, 'weeks'] }))).toEqual([20, 'Wren kit']);
   });
 
@@ -293,6 +304,10 @@ describe('an hour', () => {
     ])
       expect(missing(grids)).toEqual([]);
   });
+});
+
+test('a coin less than nothing, rounded, is nothing', () => {
+  expect(coinsOf('USD').of(-0.001)).toBe(0); // and not −0, which is written with its sign
 });
 
 test('how far an option moves the empty CG, of the aircraft without it', () => {
