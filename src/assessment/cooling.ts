@@ -160,8 +160,9 @@ export function coolingOf(
     const text = 'not known: speed and thrust in the climb need the known flown point';
     return { cooling: undefined, findings: [finding('cooling', text)] };
   }
-  const hotDay = hotDayClimbs(engine, flight);
-  const mission = missionClimbs(context, engine, flight);
+  const heatKnownAt = flight.streams.map((data) => heatKnownUpTo(data, engine)).filter(Number.isFinite);
+  const hotDay = hotDayClimbs(context, engine, flight, heatKnownAt);
+  const mission = missionClimbs(context, engine, flight, heatKnownAt);
   const recommended: ClimbSpeed = engine.coolingClimbSpeed === undefined ? 'best rate' : 'cooling climb';
   const findings: Finding[] = [];
   const notKnown = ({ row }: StreamData, why: string) =>
@@ -173,7 +174,7 @@ export function coolingOf(
       return [];
     }
     const heights = heatKnownUpTo(data, engine);
-    const judged = ({ air }: CoolingClimb) => air.pressureAltitude <= heights;
+    const judged = ({ air }: CoolingClimb) => air.pressureAltitude <= heights * (1 + 1e-9);
     const inClimb = (climb: CoolingClimb) => ({ climb, result: coolingResult(stream, climb.condition) });
     const { value, refusal } = attempt(() => ({
       data,

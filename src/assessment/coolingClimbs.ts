@@ -1,12 +1,12 @@
 import { hotDayTemperature, standardTemperature } from '../engineering/air.ts';
 import { type Air, airAt, type Rating, shaftPower } from '../engineering/aircraftInFlight.ts';
-import { bestRateOfClimb, serviceCeilingRate } from '../engineering/climb.ts';
+import { bestRateOfClimb } from '../engineering/climb.ts';
 import type { CoolingCondition } from '../engineering/coolingStream.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
 import type { Flight } from './flight.ts';
-import { scanHeights } from './scanHeights.ts';
+import { heightsBetween, heightsClimbed, powerCorners, scanHeights } from './scanHeights.ts';
 
 export type ClimbSpeed = 'best rate' | 'cooling climb';
 
@@ -37,9 +37,9 @@ export function conditionIn(
 }
 
 /**
- * Climbs at both ratings, at best-rate speed and at the stated cooling-climb speed (at height the best-rate speed where
- * that has become faster). Heights at which it hardly climbs any more are left out, and for takeoff power those that its
- * minutes do not reach.
+ * Climbs at both ratings (one, where takeoff power is no more than continuous), at best-rate speed and at the stated cooling-climb speed (at height the best-rate speed where
+ * that has become faster).
+ * As far as it climbs by 100 ft/min or more, and with takeoff power as far as its minutes last.
  */
 function climbsAt(
   engine: Package,
@@ -52,12 +52,13 @@ function climbsAt(
   const { takeoffPower, continuousPower, coolingClimbSpeed } = engine;
   const ratings: readonly Rating[] =
     takeoffPower > continuousPower * (1 + 1e-9) ? ['continuous', 'takeoff'] : ['continuous'];
-  return ratings.flatMap((rating) =>
-    heights.flatMap((altitude, index): CoolingClimb[] => {
-      if (rating === 'takeoff' && altitude > takeoffPowerTop) return [];
+  return ratings.flatMap((rating) => {
+    const bestAt = (altitude: number) =>
+      bestRateOfClimb(aircraft, rating, airAt(altitude, deviationAt(altitude)), mass);
+    const within = rating === 'takeoff' ? heights.filter((each) => each <= takeoffPowerTop) : heights;
+    return heightsClimbed(within, (altitude) => bestAt(altitude).rateOfClimb).flatMap((altitude) => {
       const air = airAt(altitude, deviationAt(altitude));
-      const best = bestRateOfClimb(aircraft, rating, air, mass);
-      if (best.rateOfClimb < serviceCeilingRate && index > 0) return [];
+      const best = bestAt(altitude);
       const climb = (speed: ClimbSpeed, trueAirspeed: number): CoolingClimb => ({
         rating,
         speed,
@@ -69,8 +70,8 @@ function climbsAt(
       return coolingClimbSpeed === undefined
         ? [atBestRate]
         : [atBestRate, climb('cooling climb', Math.max(coolingClimbSpeed, best.trueAirspeed))];
-    }),
-  );
+    });
+  });
 }
 
 /** The greatest height to which the minutes of takeoff power last from the mission's field or from sea level. */
@@ -80,18 +81,30 @@ function takeoffPowerTop(flight: Flight): number {
   return Math.max(0, field.air.pressureAltitude) + (rate === 0 ? 0 : rate * aircraft.takeoffPowerTime);
 }
 
-/** The hot day from sea level to the ceiling. */
-export function hotDayClimbs(engine: Package, flight: Flight): CoolingClimb[] {
+/** The hot day from sea level to the ceiling, looked at among others where the heat is known. */
+export function hotDayClimbs(
+  context: Context,
+  engine: Package,
+  flight: Flight,
+  heatKnownAt: readonly number[],
+): CoolingClimb[] {
   const top = takeoffPowerTop(flight);
-  const corners = [engine.criticalAltitude, flight.field.air.pressureAltitude, top];
+  const corners = [...powerCorners(context, engine), ...heatKnownAt, flight.field.air.pressureAltitude, top];
   const heights = scanHeights(flight.ceiling.pressureAltitude, corners);
   return climbsAt(engine, flight, heights, hotDayDeviation, top);
 }
 
 /** The mission's day from its field to its cruise altitude. */
-export function missionClimbs(context: Context, engine: Package, flight: Flight): CoolingClimb[] {
+export function missionClimbs(
+  context: Context,
+  engine: Package,
+  flight: Flight,
+  heatKnownAt: readonly number[],
+): CoolingClimb[] {
   const { elevation, cruiseAltitude } = context.catalogue.mission;
   const top = Math.max(elevation, cruiseAltitude);
-  const heights = [...new Set([elevation, (elevation + top) / 2, top])];
-  return climbsAt(engine, flight, heights, () => flight.field.temperatureDeviation, takeoffPowerTop(flight));
+  const takeoffTop = takeoffPowerTop(flight);
+  const corners = [...powerCorners(context, engine), ...heatKnownAt, takeoffTop];
+  const heights = heightsBetween(elevation, top, corners);
+  return climbsAt(engine, flight, heights, () => flight.field.temperatureDeviation, takeoffTop);
 }

@@ -1,11 +1,12 @@
 import { airAt, shaftPower } from '../engineering/aircraftInFlight.ts';
-import { bestRateOfClimb, serviceCeilingRate } from '../engineering/climb.ts';
+import { bestRateOfClimb } from '../engineering/climb.ts';
 import { coolingResult } from '../engineering/coolingResult.ts';
 import { attempt } from './attempt.ts';
 import { type Condition, measured, stated } from './condition.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
 import { climbSpeedIn, type MissionCase } from './missionCase.ts';
 import type { Leg } from './missionLegs.ts';
+import { heightsBetween, heightsClimbed, powerCorners } from './scanHeights.ts';
 
 /**
  * The hottest stream in the climb of one leg at maximum continuous power, steady, from the field to the cruise altitude in
@@ -20,11 +21,13 @@ export function coolingCondition(asked: MissionCase, leg: Leg, mass: number): Co
   const { air: fieldAir, temperatureDeviation } = leg.field;
   const bottom = fieldAir.pressureAltitude;
   const top = Math.max(bottom, mission.cruiseAltitude);
+  const heights = heightsBetween(bottom, top, powerCorners(context, engine));
+  const bestAt = (altitude: number) =>
+    bestRateOfClimb(aircraft, 'continuous', airAt(altitude, temperatureDeviation), mass);
   const { value: climbs, refusal } = attempt(() =>
-    [...new Set([bottom, (bottom + top) / 2, top])].flatMap((altitude) => {
+    heightsClimbed(heights, (altitude) => bestAt(altitude).rateOfClimb).flatMap((altitude) => {
       const air = airAt(altitude, temperatureDeviation);
-      const best = bestRateOfClimb(aircraft, 'continuous', air, mass);
-      if (altitude > bottom && best.rateOfClimb < serviceCeilingRate) return [];
+      const best = bestAt(altitude);
       const speed = climbSpeedIn(asked, best.trueAirspeed);
       const power = shaftPower(aircraft, 'continuous', air)(speed);
       const condition = coolingConditionOf(aircraft, engine.heatingValue, air, speed, power);

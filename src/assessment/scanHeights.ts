@@ -1,14 +1,50 @@
+import { serviceCeilingRate } from '../engineering/climb.ts';
+import { findRoot } from '../engineering/solve.ts';
+import type { Package } from '../tables/packages.ts';
+import type { Context } from './context.ts';
+
 const scanStep = 609.6; // m, 2,000 ft
 
 const sameHeight = 1e-6; // m
+const heightTolerance = 1e-3; // m
 
-/** Heights from sea level to the ceiling at which curves are looked at, those where something changes among them. */
-export function scanHeights(top: number, corners: readonly (number | undefined)[]): number[] {
-  const steps = Math.max(1, Math.ceil(top / scanStep));
-  const even = Array.from({ length: steps + 1 }, (_, step) => (top * step) / steps);
-  const within = corners.filter(
-    (height): height is number => height !== undefined && height > 0 && height < top,
-  );
-  const besides = even.filter((one) => within.every((corner) => Math.abs(one - corner) > sameHeight));
+/** Rising heights and the corners between the first and the last of them, each once. */
+function together(heights: readonly number[], corners: readonly number[]): number[] {
+  const [first, last] = [heights[0] as number, heights[heights.length - 1] as number];
+  const within = corners.filter((corner) => corner > first && corner < last);
+  const besides = heights.filter((one) => within.every((corner) => Math.abs(one - corner) > sameHeight));
   return [...new Set([...besides, ...within])].sort((a, b) => a - b);
+}
+
+/**
+ * Heights from sea level to the ceiling at which curves are looked at, those where something changes among them. They stand
+ * still when the ceiling moves: what is worst among them then follows it without a jump.
+ */
+export function scanHeights(top: number, corners: readonly number[]): number[] {
+  const even = Array.from({ length: Math.ceil(top / scanStep) }, (_, step) => step * scanStep);
+  return together([...even, top], corners);
+}
+
+/** Heights at which the power has a corner. */
+export const powerCorners = (context: Context, { name, criticalAltitude }: Package): number[] => [
+  ...(criticalAltitude === undefined ? [] : [criticalAltitude]),
+  ...context.powerPoints.of(name).map(({ altitude }) => altitude),
+];
+
+/** Bottom, middle and top, and where something changes between them. */
+export const heightsBetween = (bottom: number, top: number, corners: readonly number[]): number[] =>
+  together([bottom, (bottom + top) / 2, top], corners);
+
+/** Of rising heights those at which it still climbs by the least rate, up to where it climbs by just that; the first in any case. */
+export function heightsClimbed(
+  heights: readonly number[],
+  rateOfClimb: (altitude: number) => number,
+): readonly number[] {
+  const spare = (altitude: number) => rateOfClimb(altitude) - serviceCeilingRate;
+  const beyond = heights.findIndex((altitude, index) => index > 0 && spare(altitude) < 0);
+  if (beyond < 0) return heights;
+  const climbed = heights.slice(0, beyond);
+  const last = climbed[beyond - 1] as number;
+  if (spare(last) <= 0) return climbed;
+  return [...climbed, findRoot(spare, last, heights[beyond] as number, heightTolerance)];
 }

@@ -4,7 +4,7 @@ import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
 import type { Flight } from './flight.ts';
-import { scanHeights } from './scanHeights.ts';
+import { powerCorners, scanHeights } from './scanHeights.ts';
 
 interface FastFlight {
   readonly altitude: number;
@@ -26,7 +26,8 @@ function levelFlights(
     neverExceed: some,
     neverExceedIsTrue: neverExceedKind !== 'calibrated airspeed',
   };
-  return scanHeights(flight.ceiling.pressureAltitude, [engine.criticalAltitude]).flatMap((altitude) => {
+  const heights = scanHeights(flight.ceiling.pressureAltitude, powerCorners(context, engine));
+  return heights.flatMap((altitude) => {
     const level = flight.levelAt(setting, altitude);
     if (!level.possible) return [];
     const { trueAirspeed } = level;

@@ -16,9 +16,10 @@ import { findRoot, maximise } from './solve.ts';
 /** Rate of climb at the service ceiling, 100 ft/min [m/s]. @source common practice; the absolute ceiling has 0 */
 export const serviceCeilingRate = (100 * 0.3048) / 60;
 
-const speedTolerance = 1e-3; // m/s; the hump is flat: the rate is right to far more, or to 0.001 % where k has a corner
+const speedTolerance = 1e-4; // m/s; the hump is flat: the rate is right to far more, or to 0.0001 % where k has a corner
 const altitudeTolerance = 0.1; // m
 const highestCeiling = 15_000; // m, above which no ceiling is looked for
+const sliceTolerance = 1e-3; // m, 0.002 s at the least rate
 const sliceHeight = 300; // m of pressure altitude, about 1,000 ft, in one step of a climb
 
 export interface BestClimb {
@@ -229,7 +230,7 @@ export function climbToHeight(
     const next = further(from, rating, height);
     if (next === undefined || spare(rating, next) < 0) {
       if (spare(rating, from) <= 0) return { reached: false, ...from };
-      const part = findRoot(spareAfter, 0, height, altitudeTolerance);
+      const part = findRoot(spareAfter, 0, height, sliceTolerance);
       return { reached: false, ...(further(from, rating, part) ?? from) };
     }
     state = next;

@@ -196,8 +196,7 @@ describe('the climbs', () => {
         .map(({ climb }) => climb.air.pressureAltitude),
     );
     const reach = flight.field.air.pressureAltitude + 300 * flight.atField.bestRate.takeoff.rateOfClimb;
-    expect(top).toBeLessThanOrEqual(reach);
-    expect(top).toBeGreaterThan(reach - 700); // the next height of the scan lies beyond
+    expect(top).toBeCloseTo(reach, 6); // where takeoff power ends is looked at too
   });
 
   test('the stated speed is flown until the best-rate speed is faster', () => {
@@ -207,7 +206,10 @@ describe('the climbs', () => {
 
   test('the mission’s day: 25 °C above standard from 3,000 to 8,000 ft', () => {
     const heights = [...new Set(mission.map(({ climb }) => Math.round(climb.air.pressureAltitude / foot)))];
-    expect(heights).toEqual([3000, 5500, 8000]);
+    // Takeoff power lasts 5 min, to 6,487 ft at the field's rate; Larch's charge air is known at 6,000 ft
+    const { bestRate } = flight.atField;
+    const reach = Math.round((flight.field.air.pressureAltitude + 300 * bestRate.takeoff.rateOfClimb) / foot);
+    expect(heights).toEqual([3000, 5500, 6000, reach, 8000]);
     for (const { climb } of mission)
       expect(climb.air.temperature - (288.15 - 0.0065 * climb.air.pressureAltitude)).toBeCloseTo(25, 2);
   });

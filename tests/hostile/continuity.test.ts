@@ -1,120 +1,116 @@
 /** Inputs swept finely: no number jumps between neighbours, but where it is meant to. */
 import { expect, test } from 'vitest';
+import { assess, basisOf } from '../../src/assessment/assess.ts';
+import { packageNamed } from '../../src/assessment/context.ts';
 import { random } from './random.ts';
-import { comparisonOf, sampleGrids, steadyFigures, withNumbers } from './samples.ts';
 import { say, times } from './seed.ts';
+import { type Part, parts } from './steady.ts';
+import { type Sweep, sweeps } from './sweeps.ts';
 
-interface Sweep {
-  readonly sample: 'godwit' | 'sanderling' | 'minimal';
-  readonly table: string;
-  readonly label: string;
-  /** ends of the sweep, in the table’s own unit */
-  readonly from: number;
-  readonly to: number;
-  /** share of what is there, instead of the number itself */
-  readonly relative?: boolean;
-}
-
-const of = (
-  table: string,
-  label: string,
-  godwit: readonly [number, number] | undefined,
-  sanderling: readonly [number, number] | undefined,
-  relative = false,
-): Sweep[] => [
-  ...(godwit ? [{ sample: 'godwit' as const, table, label, from: godwit[0], to: godwit[1], relative }] : []),
-  ...(sanderling
-    ? [{ sample: 'sanderling' as const, table, label, from: sanderling[0], to: sanderling[1], relative }]
-    : []),
-];
-
-const sweeps: readonly Sweep[] = [
-  ...of('mission', 'cruise altitude', [4000, 20_000], [400, 4000]),
-  ...of('mission', 'field elevation', [100, 7000], [10, 2000]),
-  ...of('mission', 'field temperature', [-10, 40], [-10, 40]),
-  ...of('mission', 'cruise power', [50, 99], [50, 99]),
-  ...of('mission', 'distance', [50, 700], [50, 800]),
-  ...of('mission', 'headwind', [-30, 50], [-40, 60]),
-  ...of('airframe', 'maximum takeoff weight', [0.8, 1], [0.8, 1], true),
-  ...of('tanks', 'usable', [1, 1.5], [1, 1.5], true),
-  ...of('loadings', 'pilot', [0.9, 1.1], [0.9, 1.1], true),
-  ...of('components', 'weight', [0.8, 1.2], [0.8, 1.2], true),
-  { sample: 'minimal', table: 'components', label: 'weight', from: 0.8, to: 1.2, relative: true },
-  { sample: 'minimal', table: 'airframe', label: 'maximum takeoff weight', from: 0.8, to: 1, relative: true },
-];
-
-/** Jumps that are meant: which input, which number, and why. */
-const meant: readonly (readonly [RegExp, RegExp, string])[] = [
-  [/cruise altitude/, /\.cost\.(perHour\.oxygen|(hour|hourFlown|lifetime)\.value)/, 'oxygen from 12,500 ft'],
-  [/cruise power/, /\.cost\.(perHour\.fuel|(hour|hourFlown|lifetime)\.value)/, 'last fuel point: incomplete'],
+/** Jumps that are meant: which input, which number (and how it jumps), and why. */
+const meant: readonly (readonly [sweep: RegExp, jump: RegExp, why: string])[] = [
+  [/cruiseAltitude/, /cost\.(perHour\.oxygen|(hour|hourFlown|lifetime)\.value)/, 'oxygen from 12,500 ft'],
   [
-    /cruise (altitude|power)|takeoff weight/,
-    /range\.\w+\.range/,
-    'a cruise that is not reached has no range',
+    /cruise(Altitude|Setting)|fuelPoints setting/,
+    /^fuel .*(cruiseFuelFlow|perHour\.fuel|\.flow|endurance|(hour|hourFlown|lifetime)\.value)/,
+    'outside the fuel points no flow is given, and a sum is that of what is known',
   ],
+  [/./, /^range \.\w+\.range: (0 to|\S+ to 0 )/, 'a trip that is not possible has no range'],
   [
     /./,
-    /mission\.cooling\./,
-    'the margin shown is of the stream with the least share; at best-rate speed, which is sought to 0.05 m/s: 0.06 K',
+    /^range \.full\.\w+: (undefined to|\S+ to undefined)/,
+    'with full tanks not even the pilot is carried',
   ],
-  [/./, /\.flight\.toCruise\./, 'where a climb gives up is known to its slice of 300 m'],
+  [/./, /^mission .*: (undefined to|\S+ to undefined)/, 'what is not flown or not seated has no margin'],
+  [/personWeight|stations maximum/, /^mission seats/, 'people are whole'],
+  [/cruiseAltitude|elevation/, /^flight \.toCruise.*undefined/, 'no climb to a cruise that lies lower'],
+  [/./, /^flight \.levels\..*undefined/, 'a power that does not hold the height gives no speed'],
+  [/./, /^flight \.takeoff\..*undefined/, 'thrust that does not suffice gives no takeoff'],
+  [/elevation/, /^cooling charge air mission .*undefined/, 'a compressor’s heat is known up to one height'],
+  [
+    /takeoffPower/,
+    /^cooling .* takeoff .*undefined/,
+    'takeoff power that is no more than continuous is not judged twice',
+  ],
+  [/propellerClimb/, /undefined/, 'known flights that cannot be true together give no speeds'],
+  [
+    /cooling (exitArea|recovery)/,
+    /./,
+    'a stream whose values cannot be true is not known, and its drag not counted',
+  ],
+  [/arm/i, /^weight \.installation\.firewallWeight/, 'an item is ahead of the firewall or it is not'],
+  [/./, /^balance .* worst: .*undefined/, 'beyond the last point of the envelope there is no limit'],
 ];
 
-const halvings = 10;
-const noise = 4e-3; // of the greatest value: speeds are sought to 0.05 m/s either way, 0.1 of 30 m/s
+const points = 30;
+const halvings = 24; // of the step between two of them: to 2e-9 of the range
+const followed = 2; // of the steps in which a number bends most
+const grain = 1e-4; // of the greatest value: speeds are sought to 1 mm/s either way
 
-function jumpsOf({ sample, table, label, from, to, relative = false }: Sweep): string[] {
-  const grids = sampleGrids(sample);
+function figuresOf({ at, package: name, reads }: Sweep, x: number): ReadonlyMap<string, number> {
+  const basis = basisOf(at(x));
+  const assessment = assess(basis, packageNamed(basis.context.catalogue, name));
+  return new Map(
+    reads.flatMap((part: Part) =>
+      [...parts[part](assessment)].map(([path, value]) => [`${part} ${path}`, value] as const),
+    ),
+  );
+}
+
+function jumpsOf(sweep: Sweep): string[] {
+  const { from, to } = sweep;
   const known = new Map<number, ReadonlyMap<string, number>>();
   const at = (x: number) => {
-    const before = known.get(x);
-    if (before) return before;
-    const changed = withNumbers(grids, (spot) =>
-      spot.table === table && spot.field.label === label ? (relative ? Number(spot.cell) * x : x) : undefined,
-    );
-    const figures = new Map(
-      comparisonOf(changed).assessments.flatMap((each) =>
-        [...steadyFigures(each)].map(([path, value]) => [`${each.package.name} ${path}`, value] as const),
-      ),
-    );
+    const figures = known.get(x) ?? figuresOf(sweep, x);
     known.set(x, figures);
     return figures;
   };
-  const count = times(10);
+  const count = times(points);
   const offset = random.next();
   const xs = Array.from({ length: count }, (_, i) => from + ((to - from) * (i + offset)) / count);
-  const jumps: string[] = [];
-  for (const path of at(xs[0] as number).keys()) {
-    const ys = xs.map((x) => at(x).get(path));
-    const scale = Math.max(...ys.map((y) => Math.abs(y ?? 0)));
-    const steps = ys.slice(1).map((y, i) => Math.abs((y ?? Number.NaN) - (ys[i] ?? Number.NaN)));
-    steps.forEach((step, i) => {
-      const around = Math.max(steps[i - 1] || 0, steps[i + 1] || 0);
-      if (!(step > 3 * around + noise * scale)) return;
-      let [low, high] = [xs[i] as number, xs[i + 1] as number];
-      for (let halving = 0; halving < halvings; halving++) {
-        const middle = (low + high) / 2;
-        const [a, m, b] = [low, middle, high].map((x) => at(x).get(path) ?? Number.NaN) as [
-          number,
-          number,
-          number,
-        ];
-        if (Math.abs(m - a) > Math.abs(b - m)) high = middle;
-        else low = middle;
-      }
-      const left = Math.abs((at(low).get(path) ?? Number.NaN) - (at(high).get(path) ?? Number.NaN));
-      if (left > 0.3 * step && left > noise * scale)
-        jumps.push(`${path}: ${at(low).get(path)} to ${at(high).get(path)} at ${high.toPrecision(6)}`);
-    });
-  }
-  return jumps;
+  const paths = new Set(xs.flatMap((x) => [...at(x).keys()]));
+  return [...paths].flatMap((path) => {
+    const y = (x: number) => at(x).get(path);
+    const ys = xs.map(y);
+    const scale = Math.max(...ys.map((value) => Math.abs(value ?? 0)));
+    /** How far a step is from those beside it; where a number comes or goes, more than any. */
+    const bend = (i: number) => {
+      const [before, a, b, after] = [ys[i - 1], ys[i], ys[i + 1], ys[i + 2]];
+      if (a === undefined || b === undefined) return a === b ? 0 : Number.POSITIVE_INFINITY;
+      const beside = [before === undefined ? 0 : a - before, after === undefined ? 0 : after - b];
+      return Math.min(...beside.map((step) => Math.abs(b - a - step)));
+    };
+    return xs
+      .slice(1)
+      .map((_, i) => i)
+      .filter((i) => bend(i) > grain * scale)
+      .sort((one, other) => bend(other) - bend(one))
+      .slice(0, followed)
+      .flatMap((i) => {
+        let [low, high] = [xs[i] as number, xs[i + 1] as number];
+        const step = (one: number, other: number) => {
+          const [a, b] = [y(one), y(other)];
+          if (a === undefined || b === undefined) return a === b ? 0 : Number.POSITIVE_INFINITY;
+          return Math.abs(a - b);
+        };
+        for (let halving = 0; halving < halvings; halving++) {
+          const middle = (low + high) / 2;
+          if (step(low, middle) > step(middle, high)) high = middle;
+          else low = middle;
+          if (step(low, high) <= grain * scale) return [];
+        }
+        return [`${path}: ${y(low)} to ${y(high)} at ${high.toPrecision(6)}`];
+      });
+  });
 }
 
-test.each(sweeps)('$sample, $table, $label', { timeout: 120_000 }, (sweep) => {
+test.each(sweeps)('$what', { timeout: 120_000 }, (sweep) => {
+  const started = process.cpuUsage();
   const jumps = jumpsOf(sweep);
   const unexpected = jumps.filter(
-    (jump) => !meant.some(([input, number]) => input.test(sweep.label) && number.test(jump)),
+    (jump) => !meant.some(([input, number]) => input.test(sweep.what) && number.test(jump)),
   );
-  say(`${sweep.sample} ${sweep.label}: ${jumps.length} jumps`);
+  const { user } = process.cpuUsage(started);
+  say(`${sweep.what}: ${jumps.length} jumps, ${(user / 1e6).toFixed(1)} s`);
   expect(unexpected).toEqual([]);
 });

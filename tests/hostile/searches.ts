@@ -30,6 +30,11 @@ export const searches: readonly Search[] = [
   { file: `${engineering}/coolingLimit.ts`, what: 'highest outside temperature', ends: 'bracket' },
   { file: `${engineering}/loading.ts`, what: 'stations filled', ends: 'counted' },
   { file: `${engineering}/convexPolygon.ts`, what: 'edges merged', ends: 'counted' },
+  {
+    file: `${assessment}/scanHeights.ts`,
+    what: 'where a climb in which cooling is judged ends',
+    ends: 'bracket',
+  },
   { file: `${assessment}/testLoading.ts`, what: 'test loading on a limit', ends: 'bracket' },
   { file: `${assessment}/missionChanges.ts`, what: 'least part of a change', ends: 'halved' },
   { file: `${assessment}/missionChanges.ts`, what: 'ballast for the mission', ends: 'settles' },
