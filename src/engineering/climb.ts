@@ -218,7 +218,11 @@ export function climbToHeight(
     };
   };
 
-  let state: ClimbState = { pressureAltitude: fromAltitude, time: 0, fuel: 0, distance: 0 };
+  const start: ClimbState = { pressureAltitude: fromAltitude, time: 0, fuel: 0, distance: 0 };
+  // The rate falls with height and mass: what climbs at the top as heavy as at the start climbs all the way.
+  const top = { ...start, pressureAltitude: toAltitude };
+  const isSure = spare('continuous', top) >= 0 && spare('takeoff', top) >= 0;
+  let state = start;
   while (state.pressureAltitude < toAltitude) {
     const from = state;
     const rating = from.time < aircraft.takeoffPowerTime ? 'takeoff' : 'continuous';
@@ -228,7 +232,7 @@ export function climbToHeight(
       return after === undefined ? -serviceCeilingRate : spare(rating, after);
     };
     const next = further(from, rating, height);
-    if (next === undefined || spare(rating, next) < 0) {
+    if (next === undefined || (!isSure && spare(rating, next) < 0)) {
       if (spare(rating, from) <= 0) return { reached: false, ...from };
       const part = findRoot(spareAfter, 0, height, sliceTolerance);
       return { reached: false, ...(further(from, rating, part) ?? from) };
