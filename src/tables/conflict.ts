@@ -34,7 +34,7 @@ export function conflict(
   }
 }
 
-/** The same of a table whose attributes are rows; the record is the column's name. */
+/** The same of a table whose attributes are rows; the record is the column's name. An attribute may be no row of it. */
 export function attributeConflict(
   log: FaultLog,
   table: string,
@@ -46,7 +46,11 @@ export function attributeConflict(
   const lines = log.lines.get(table);
   const nameAt = lines?.columns.get('attribute');
   const line = lines?.body.find(({ cells }) => nameKey(String(cells[nameAt ?? -1])) === nameKey(attribute));
-  if (line === undefined || log.isFaulty(table, line.row, column)) return;
+  if (log.isFaulty(table, line?.row ?? 0, line === undefined ? attribute : column)) return;
+  if (line === undefined) {
+    log.absent(table, { rowName: attribute, column }, expected);
+    return;
+  }
   const typed = line.cells[lines?.columns.get(nameKey(column)) ?? -1];
   log.fault(table, { row: line.row, rowName: attribute, column }, got ?? typed, expected);
 }
