@@ -5,3 +5,5 @@ if (Number.isInteger(given) && given > 0) {
   const { configureGlobal } = await import('fast-check');
   configureGlobal({ seed: given });
 }
+
+export {};

@@ -1,17 +1,15 @@
 /** What was weighed, flown and quoted, taken into the tables by the menu of the pushed script, and out again. */
-import { fileURLToPath } from 'node:url';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { zoneToA1 } from '../../src/local/host/a1.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { scriptRealm } from '../../src/local/host/node/scriptRealm.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
+import { sample } from '../sample.ts';
 
 const patience = 600_000; // ms: every call of an action is tried in turn
-const folder = fileURLToPath(new URL('../../samples/godwit-as-built', import.meta.url));
-const { host: laidOut } = await openLocalWorkbook(readTableFolder(folder).grids);
+const { host: laidOut } = await openLocalWorkbook(sample('godwit-as-built'));
 const saved = snapshotOf(laidOut.workbook);
 
 let host: LocalHost;
@@ -161,9 +159,7 @@ describe('a weighing', () => {
   });
 
   test('without a weighing, and with faults, it says so', async () => {
-    const { host: bare } = await openLocalWorkbook(
-      readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url))).grids,
-    );
+    const { host: bare } = await openLocalWorkbook(sample('minimal'));
     bare.run('adoptWeighing');
     expect(bare.workbook.ui.alerts.at(-1)?.prompt).toContain('no weighing that counts');
     const row = workbook.values('Airframe').findIndex(([cell]) => cell === 'empty weight') + 1;

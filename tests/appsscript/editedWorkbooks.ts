@@ -1,23 +1,20 @@
 /** An older workbook, changed at random as persons do, and what must still be in it after the newer script has laid it out. */
-import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { localHost } from '../../src/local/workbook.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { inputCells } from '../../src/tables/inputs.ts';
 import type { Layout } from '../../src/workbook/layout.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { say, seed } from '../hostile/seed.ts';
+import { sample } from '../sample.ts';
 import { apply, edits, rename, renamings } from './edits.ts';
 import { olderLayout, quickLayout } from './olderLayout.ts';
 import { cellContents } from './workbookState.ts';
 
-const sample = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
 const grids = {
   ...sample('minimal'),
   rates: sample('sanderling').rates,

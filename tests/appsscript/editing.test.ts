@@ -1,10 +1,9 @@
 /** One weight is changed in its cell: payload, CG and findings follow as worked out by hand. */
-import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { openLocalWorkbook } from '../../src/local/workbook.ts';
+import { sample } from '../sample.ts';
 
-const godwit = readTableFolder(fileURLToPath(new URL('../../samples/godwit', import.meta.url))).grids;
+const godwit = sample('godwit');
 
 test('40 lb more in Larch’s exhaust blanket', async () => {
   const workbook = await openLocalWorkbook(godwit);

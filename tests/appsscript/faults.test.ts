@@ -1,16 +1,15 @@
 /** What a person or Google may take away from a workbook: every action says so in words, and laying out again repairs. */
-import { fileURLToPath } from 'node:url';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { localHost } from '../../src/local/workbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
+import { sample } from '../sample.ts';
 import { cellContents, workbookState } from './workbookState.ts';
 
 vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 
-const minimal = readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url))).grids;
+const minimal = sample('minimal');
 const terms = [
   ['attribute', 'value', 'unit'],
   ['package', 'Turnstone', ''],

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { openLocalWorkbook } from '../../src/local/workbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
-import { sample, sampleNames } from '../workbook/grownTables.ts';
+import { sample, sampleNames } from '../sample.ts';
 import { clippings } from './textFit.ts';
 
 const terms: Cell[][] = [

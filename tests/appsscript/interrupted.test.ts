@@ -7,7 +7,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { layout } from '../../src/workbook/sheets.ts';
-import { sample } from '../workbook/grownTables.ts';
+import { sample } from '../sample.ts';
 import { callSites, everySoMany } from './callSites.ts';
 import { failAt, type Run, uninterrupted } from './interruption.ts';
 import { smallLayout } from './olderLayout.ts';

@@ -8,7 +8,7 @@
 import { describe, expect, test } from 'vitest';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { layout } from '../../src/workbook/sheets.ts';
-import { sample } from '../workbook/grownTables.ts';
+import { sample } from '../sample.ts';
 import { callSites, everySoMany } from './callSites.ts';
 import { failAt, olderWorkbook, type Run, uninterrupted } from './interruption.ts';
 import { olderLayout, smallLayout } from './olderLayout.ts';

@@ -4,7 +4,7 @@ import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot
 import { localHost } from '../../src/local/workbook.ts';
 import type { Grids, Layout } from '../../src/workbook/layout.ts';
 import { layout as wholeLayout } from '../../src/workbook/sheets.ts';
-import { sample } from '../workbook/grownTables.ts';
+import { sample } from '../sample.ts';
 import { olderLayout, withoutLooks } from './olderLayout.ts';
 import { workbookState } from './workbookState.ts';
 

@@ -1,13 +1,12 @@
 /** What a person has done to a workbook, case by case, and what laying out again makes of it. */
-import { fileURLToPath } from 'node:url';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { LocalWorkbook, localHost } from '../../src/local/workbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
+import { sample } from '../sample.ts';
 
-const minimal = readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url))).grids;
+const minimal = sample('minimal');
 const fresh = await localHost();
 fresh.run('layOutTables_', minimal);
 const saved = snapshotOf(fresh.workbook);

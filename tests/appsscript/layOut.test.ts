@@ -1,18 +1,15 @@
 /** The workbook laid out by the pushed script in the local spreadsheet, from nothing. */
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { cautions } from '../../src/assessment/cautions.ts';
 import { gravityLabels } from '../../src/assessment/finding.ts';
 import { softwareVersion } from '../../src/assessment/version.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { layout } from '../../src/workbook/sheets.ts';
+import { sample } from '../sample.ts';
 import { workbookState } from './workbookState.ts';
 
-const sample = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
 const minimal = sample('minimal');
 const terms: Cell[][] = [
   ['attribute', 'value', 'unit'],

@@ -1,10 +1,9 @@
 /** A unit that a person changes: the charts say it at once, by the trigger that Google runs at every edit. */
-import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { localHost } from '../../src/local/workbook.ts';
+import { sample } from '../sample.ts';
 
-const { grids } = readTableFolder(fileURLToPath(new URL('../../samples/minimal', import.meta.url)));
+const grids = sample('minimal');
 const host = await localHost();
 host.run('layOutTables_', grids);
 

@@ -6,7 +6,8 @@ import { type Build, type BuildTable, readBuild } from '../../src/tables/build.t
 import type { Catalogue } from '../../src/tables/catalogue.ts';
 import type { Grid } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
-import { catalogueOf, sample } from './flightFixture.ts';
+import { sample } from '../sample.ts';
+import { catalogueOf } from './flightFixture.ts';
 
 const buildTables: readonly BuildTable[] = [
   'weighings',

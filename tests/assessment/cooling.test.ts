@@ -24,7 +24,8 @@ import { levelFlight } from '../../src/engineering/levelFlight.ts';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import { horsepower, toSi } from '../../src/units.ts';
 import { between } from '../engineering/between.ts';
-import { comparisonOf, cooledPackages, sample, withAttribute, withCells } from './flightFixture.ts';
+import { sample } from '../sample.ts';
+import { comparisonOf, cooledPackages, withAttribute, withCells } from './flightFixture.ts';
 
 const godwit = sample('godwit');
 const sanderling = sample('sanderling');

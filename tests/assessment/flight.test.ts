@@ -13,12 +13,12 @@ import { levelFlight, powerRequired } from '../../src/engineering/levelFlight.ts
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import { fromSi, toSi } from '../../src/units.ts';
 import { between } from '../engineering/between.ts';
+import { sample } from '../sample.ts';
 import {
   comparisonOf,
   cooledPackages,
   flightOf,
   plainAircraft,
-  sample,
   withAttribute,
   withCells,
   withRows,

@@ -1,9 +1,6 @@
-/** Tables for the flight and cooling tests, and ways to change them. */
-import { fileURLToPath } from 'node:url';
 import { type Comparison, compare } from '../../src/assessment/assess.ts';
 import type { Context } from '../../src/assessment/context.ts';
 import { type Cooled, flyingPackages, withCooling } from '../../src/assessment/flying.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import {
   type Catalogue,
   readCatalogue,
@@ -12,9 +9,6 @@ import {
 } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
-
-export const sample = (name: string): TableGrids =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
 
 export function catalogueOf(grids: TableGrids): Catalogue {
   const { catalogue, faults } = readCatalogue(grids);

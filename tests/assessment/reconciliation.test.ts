@@ -8,8 +8,9 @@ import { weighedEquipmentFindings } from '../../src/assessment/weighingEquipment
 import { type Build, readBuild } from '../../src/tables/build.ts';
 import type { Catalogue } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { sample } from '../sample.ts';
 import { asBuilt, asBuiltBuildGrids, asBuiltGrids } from './asBuilt.ts';
-import { catalogueOf, sample, withAttribute, withCells } from './flightFixture.ts';
+import { catalogueOf, withAttribute, withCells } from './flightFixture.ts';
 
 const pound = 0.45359237;
 const inch = 0.0254;

@@ -8,8 +8,9 @@ import { bandOf, type TestCard } from '../../src/assessment/testCard.ts';
 import { testLoading } from '../../src/assessment/testLoading.ts';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import { toSi } from '../../src/units.ts';
+import { sample } from '../sample.ts';
 import { asBuiltGrids } from './asBuilt.ts';
-import { catalogueOf, sample, withAttribute, withCells } from './flightFixture.ts';
+import { catalogueOf, withAttribute, withCells } from './flightFixture.ts';
 
 const pound = 0.45359237;
 const inch = 0.0254;

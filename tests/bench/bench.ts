@@ -11,7 +11,6 @@ import { extremeLoading } from '../../src/engineering/loading.ts';
 import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
 import { dataFiles, scriptText } from '../../src/local/build.ts';
 import { loadEngine } from '../../src/local/host/node/loadEngine.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { openLocalWorkbook } from '../../src/local/workbook.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
@@ -23,13 +22,14 @@ import {
   withoutOtherLimits,
 } from '../engineering/loadingLp.ts';
 import { bareContext, htmlService } from '../local/bareContext.ts';
+import { sample } from '../sample.ts';
 import { manyPackages } from './manyPackages.ts';
 import { manyRows } from './manyRows.ts';
 import { plainFormulas } from './plainFormulas.ts';
 
 type Call = (...tables: readonly (Cell | Grid)[]) => Cell[][];
 
-const { grids } = readTableFolder('samples/godwit');
+const grids = sample('godwit');
 const code = await scriptText();
 const files = await dataFiles();
 

@@ -4,7 +4,8 @@ import { call } from '../../src/functions/library.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { fromSi } from '../../src/units.ts';
-import { comparisonOf, flightOf, sample, withCells } from '../assessment/flightFixture.ts';
+import { comparisonOf, flightOf, withCells } from '../assessment/flightFixture.ts';
+import { sample } from '../sample.ts';
 
 const godwit = sample('godwit');
 

@@ -1,10 +1,8 @@
-/** The table functions of loadings, fuel, cost, range and mission, as a sheet calls them. */
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/functions/library.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { sample } from '../sample.ts';
 
 const samples = ['godwit', 'sanderling', 'minimal'] as const;
 const functions = [
@@ -16,12 +14,12 @@ const functions = [
   'PAYLOAD_RANGE',
 ] as const;
 
-function tablesOf(sample: (typeof samples)[number]): (Grid | '')[] {
-  const { grids } = readTableFolder(fileURLToPath(new URL(`../../samples/${sample}`, import.meta.url)));
+function tablesOf(aircraft: (typeof samples)[number]): (Grid | '')[] {
+  const grids = sample(aircraft);
   return tableNames.map((name) => grids[name] ?? '');
 }
-const blockOf = (name: string, sample: (typeof samples)[number], ...extras: Cell[]) =>
-  call(name, [...tablesOf(sample), ...extras]) as Cell[][];
+const blockOf = (name: string, aircraft: (typeof samples)[number], ...extras: Cell[]) =>
+  call(name, [...tablesOf(aircraft), ...extras]) as Cell[][];
 const texts = (block: readonly (readonly Cell[])[]) =>
   block.flat().filter((cell) => typeof cell === 'string');
 

@@ -1,14 +1,12 @@
 /** The samples as tables, to be changed cell by cell. */
-import { fileURLToPath } from 'node:url';
 import { type Assessment, compare } from '../../src/assessment/assess.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { readCatalogue, type TableGrids } from '../../src/tables/catalogue.ts';
 import { faultText } from '../../src/tables/faults.ts';
+import { sample } from '../sample.ts';
 import { numbersOf } from './numbers.ts';
 import { type Grids, type Spot, spotsOf, withSpot } from './workbooks.ts';
 
-export const sampleGrids = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids as Grids;
+export const sampleGrids = (name: string) => sample(name) as Grids;
 
 /** @throws Error naming the faults */
 export function comparisonOf(grids: Grids) {

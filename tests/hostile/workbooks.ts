@@ -1,6 +1,3 @@
-/** Sound tables to spoil, each cell with what it is. */
-import { fileURLToPath } from 'node:url';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { airframeTable } from '../../src/tables/airframe.ts';
 import { allowancesTable } from '../../src/tables/allowances.ts';
 import { asQuotedTable } from '../../src/tables/asQuoted.ts';
@@ -28,6 +25,7 @@ import { tanksTable } from '../../src/tables/tanks.ts';
 import { testResultsTable } from '../../src/tables/testResults.ts';
 import { weighingItemsTable } from '../../src/tables/weighingItems.ts';
 import { weighingsTable } from '../../src/tables/weighings.ts';
+import { sample } from '../sample.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
 
 export type Grids = Readonly<Record<string, readonly (readonly Cell[])[]>>;
@@ -44,8 +42,6 @@ export interface Workbook {
   readonly read: (grids: Grids) => Reading;
 }
 
-const sample = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids as Grids;
 const named = (all: Grids, names: readonly string[]): Grids =>
   Object.fromEntries(Object.entries(all).filter(([table]) => names.includes(table)));
 
@@ -95,8 +91,8 @@ function builders(): Grids {
   return { ...others, 'test results': [...results, line] };
 }
 
-const godwit = sample('godwit');
-const asBuilt = sample('godwit-as-built');
+const godwit = sample('godwit') as Grids;
+const asBuilt = sample('godwit-as-built') as Grids;
 const builtCatalogue = soundCatalogue(asBuilt);
 const wrenCatalogue = soundCatalogue(smallWorkbook());
 

@@ -1,16 +1,14 @@
-import { join } from 'node:path';
 import { runInContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { call, formulas, tableFunctions } from '../../src/functions/library.ts';
 import { dataFiles, scriptText } from '../../src/local/build.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { examples } from '../functions/examples.ts';
+import { sample } from '../sample.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
 import { bareContext, htmlService } from './bareContext.ts';
 
-const root = new URL('../../', import.meta.url).pathname;
 const script = await scriptText();
 const files = await dataFiles();
 const context = bareContext(htmlService(files));
@@ -34,7 +32,6 @@ const pushed = (name: string, cells: readonly (Cell | Grid)[]) =>
   answer(() => (context[name] as Call)(...cells));
 const readable = (name: string, cells: readonly (Cell | Grid)[]) => answer(() => call(name, cells));
 
-const sample = (name: string): TableGrids => readTableFolder(join(root, 'samples', name)).grids;
 const tablesOf = (grids: TableGrids) => tableNames.map((table) => grids[table]);
 
 describe('the pushed script answers like the library, byte for byte', () => {

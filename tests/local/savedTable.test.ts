@@ -1,17 +1,14 @@
 /** Tables laid out in a workbook and saved again say what they said. */
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { tablesToSave } from '../../src/local/preview/page/tables.ts';
 import { savedTable } from '../../src/local/savedTable.ts';
-import { csvOfGrid, gridOfCsv, readTableFolder } from '../../src/local/tableFolder.ts';
+import { csvOfGrid, gridOfCsv } from '../../src/local/tableFolder.ts';
 import { openLocalWorkbook } from '../../src/local/workbook.ts';
 import { readCatalogue, type TableGrids } from '../../src/tables/catalogue.ts';
 import type { Grid } from '../../src/tables/cell.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { tableLayouts } from '../../src/workbook/tables.ts';
-
-const sample = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../samples/${name}`, import.meta.url))).grids;
+import { sample } from '../sample.ts';
 
 /** As it is after a way through a file. */
 const throughFile = (tables: Readonly<Record<string, Grid>>): TableGrids =>

@@ -1,18 +1,17 @@
 /** What must hold for the whole assessment, whatever the tables say: the Godwit sample with its cells changed at random. */
-import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Assessment, type Comparison, compare } from '../../src/assessment/assess.ts';
 import { comparisonBlock } from '../../src/assessment/comparisonBlock.ts';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { readCatalogue, type TableGrids, type TableName } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { fromSi, type QuantityKind, toSi } from '../../src/units.ts';
 import { between } from '../engineering/between.ts';
+import { sample } from '../sample.ts';
 
 type Row = readonly Cell[];
 
-const godwit = readTableFolder(fileURLToPath(new URL('../../samples/godwit', import.meta.url))).grids;
+const godwit = sample('godwit');
 /** Without what flight is computed from: weights, balance, payload, fuel and prices stay. */
 const onTheGround: TableGrids = Object.fromEntries(
   Object.entries(godwit).filter(([table]) => !['known points', 'cooling', 'mission'].includes(table)),

@@ -15,7 +15,8 @@ import {
 import { layout } from '../../src/workbook/sheets.ts';
 import { recordNames } from '../../src/workbook/tableSource.ts';
 import { tableLayouts } from '../../src/workbook/tables.ts';
-import { sample, withMoreRecords, withPackages, withValues } from './grownTables.ts';
+import { sample } from '../sample.ts';
+import { withMoreRecords, withPackages, withValues } from './grownTables.ts';
 
 const godwit = sample('godwit');
 const charted = layout.sheets.flatMap(({ results }) => results).filter(({ charts }) => charts.length > 0);
@@ -120,7 +121,7 @@ describe('every chart draws what it is of', () => {
   });
 
   test('with fewer: no cooling streams, no fuel points, no power points, no known points, one system', () => {
-    for (const table of ['cooling', 'fuel points', 'power points', 'known points']) {
+    for (const table of ['cooling', 'fuel points', 'power points', 'known points'] as const) {
       expectOnlyItsOwn({ ...godwit, [table]: (godwit[table] ?? []).slice(0, 2) });
     }
   });

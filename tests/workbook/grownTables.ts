@@ -1,13 +1,5 @@
-import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { type Cell, type Grid, nameKey } from '../../src/tables/cell.ts';
 import type { Grids } from '../../src/workbook/layout.ts';
-
-const samplesFolder = fileURLToPath(new URL('../../samples/', import.meta.url));
-
-export const sampleNames = readdirSync(samplesFolder);
-export const sample = (name: string): Grids => readTableFolder(`${samplesFolder}${name}`).grids;
 
 const ownColumns = ['attribute', 'unit', 'note'];
 

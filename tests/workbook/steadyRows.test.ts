@@ -4,7 +4,8 @@ import { call } from '../../src/functions/library.ts';
 import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import type { Grids } from '../../src/workbook/layout.ts';
-import { sample, withPackages } from './grownTables.ts';
+import { sample } from '../sample.ts';
+import { withPackages } from './grownTables.ts';
 
 const one = withPackages(sample('godwit'), 1);
 const tables = (grids: Grids) => tableNames.map((name) => grids[name] ?? '');

@@ -1,9 +1,6 @@
 /** A table's cells in the sheet: whatever a grid holds is kept, and the tables' own readers read it alike. */
-import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readTableFolder } from '../../src/local/tableFolder.ts';
 import { readCatalogue } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import type { TableLayout } from '../../src/workbook/layout.ts';
@@ -12,8 +9,8 @@ import { layout } from '../../src/workbook/sheets.ts';
 import { fieldsOf, tableCells } from '../../src/workbook/tableCells.ts';
 import { currencyOf, headerRow, recordNames } from '../../src/workbook/tableSource.ts';
 import { tableLayouts } from '../../src/workbook/tables.ts';
+import { sample, sampleNames } from '../sample.ts';
 
-const samples = fileURLToPath(new URL('../../samples/', import.meta.url));
 const tables = layout.sheets.flatMap((sheet) => sheet.tables);
 
 function cellsOf(
@@ -28,8 +25,8 @@ function cellsOf(
 
 const said = (cell: unknown) => cell !== '' && cell !== null && cell !== undefined;
 
-describe.each(readdirSync(samples))('the sample %s in sheets', (name) => {
-  const { grids } = readTableFolder(`${samples}${name}`) as { grids: Record<string, Grid> };
+describe.each(sampleNames)('the sample %s in sheets', (name) => {
+  const grids: Record<string, Grid> = sample(name);
   const currency = tables.map((table) => currencyOf(table, grids[table.table])).find((code) => code) ?? 'USD';
   const laidOut = Object.fromEntries(tables.map((table) => [table.table, cellsOf(table, grids, currency)]));
 
@@ -90,6 +87,6 @@ test('an empty table starts in the workbook’s currency', () => {
 });
 
 test('loadings have a column for every station and tank', () => {
-  const { grids } = readTableFolder(`${samples}minimal`) as { grids: Record<string, Grid> };
+  const grids: Record<string, Grid> = sample('minimal');
   expect(cellsOf(tableLayouts.loadings, grids)[2]).toEqual(['loading', 'seats', 'baggage', 'wing tanks']);
 });

@@ -1,15 +1,11 @@
 /** The customer's report: what it says is what the functions gave, nothing in a table becomes part of the page. */
-import { fileURLToPath } from 'node:url';
 import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
 import { call } from '../../../src/functions/library.ts';
 import { htmlReport } from '../../../src/local/htmlReport/htmlReport.ts';
-import { readTableFolder } from '../../../src/local/tableFolder.ts';
 import { readCatalogue, type TableGrids, tableNames } from '../../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../../src/tables/cell.ts';
-
-const sample = (name: string) =>
-  readTableFolder(fileURLToPath(new URL(`../../../samples/${name}`, import.meta.url))).grids;
+import { sample } from '../../sample.ts';
 
 /** The part of the page's interface that is used here. */
 interface Node {
