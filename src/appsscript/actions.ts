@@ -1,4 +1,5 @@
 import { adoptActions } from './adopt.ts';
+import { explained } from './explained.ts';
 import { nameAxes } from './nameAxes.ts';
 import { printTestCards } from './printCards.ts';
 import { quoteActions } from './quoteActions.ts';
@@ -15,8 +16,12 @@ export const actions = {
 
 export type ActionName = keyof typeof actions;
 
-/** Runs one of them. */
+/** Runs one of them. @throws Error that says what a person can do */
 export function act(name: ActionName, values: ArrayLike<unknown>): unknown {
   const action: (...given: never[]) => unknown = actions[name];
-  return action(...(Array.from(values) as never[]));
+  try {
+    return action(...(Array.from(values) as never[]));
+  } catch (error) {
+    throw new Error(explained(error));
+  }
 }

@@ -1,7 +1,6 @@
 import type { CellEdit } from '../assessment/adoptEdits.ts';
 import { type Adoption, quoteAdoption, resultsAdoption, weighingAdoption } from '../assessment/adoptions.ts';
 import { numberOfName, quoteName } from '../assessment/issuedQuote.ts';
-import { messageOf } from '../functions/messages.ts';
 import { type Cell, isDate, plain } from '../tables/cell.ts';
 import {
   type AdoptionRecord,
@@ -16,6 +15,7 @@ import { byTable, keptCells, reachDown, sameCell, tableRange, writeTableCells } 
 import { readAllTables } from './allTables.ts';
 import { isConfirmed, listed, tell } from './dialogs.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { explained } from './explained.ts';
 import type { Book } from './places.ts';
 import { lastRevisions } from './quoteDrifts.ts';
 import { readRecord, readRecords } from './quoteRecords.ts';
@@ -105,7 +105,7 @@ function takeIn(title: string, adoption: (book: Book) => Adoption): void {
       write(book, now);
     });
   } catch (error) {
-    tell(title, messageOf(error));
+    tell(title, explained(error));
     return;
   }
   book.toast('Taken in. "Put back what stood before" undoes it.', title);
@@ -179,7 +179,7 @@ function putBackAdopted(): void {
       putBack(book, last);
     });
   } catch (error) {
-    tell(title, messageOf(error));
+    tell(title, explained(error));
     return;
   }
   book.toast('The tables are as they were.', title);

@@ -23,8 +23,10 @@ export interface KeptEdit {
   readonly is: KeptCell;
 }
 
+const states = ['begun', 'taken in', 'put back'] as const;
+
 /** begun: some of its cells may be written; put back: none of them is any more. */
-export type RecordState = 'begun' | 'taken in' | 'put back';
+export type RecordState = (typeof states)[number];
 
 /** Something that was taken into the tables, with what stood there before. */
 export interface AdoptionRecord {
@@ -49,9 +51,9 @@ export function readAdoptions(book: Book): AdoptionRecord[] {
   return rows.flatMap((cells, index): AdoptionRecord[] => {
     const [date, what, state] = cells;
     const digest = cells[firstPart - 2];
-    if (index === 0 || digest === '') return [];
+    if (index === 0 || cells.every((cell) => cell === '')) return [];
     const text = cells.slice(firstPart - 1).join('');
-    if (digestOf(text) !== digest)
+    if (digestOf(text) !== digest || !states.includes(state))
       throw new Error(
         `Row ${index + 1} of the sheet "${sheetName}" was changed: what it keeps can't be put back by itself any more. Note what you need of it and delete that row.`,
       );

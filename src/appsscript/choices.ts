@@ -76,12 +76,23 @@ function ruleAt(parts: TableParts, choices: Choices, row: number, column: number
   return isValue[column] ? choices.of(field, grid[row]?.[column] ?? null) : undefined;
 }
 
-/** Gives every cell of a table its rule; cells that offer nothing keep a rule that a person gave them. */
+/** The workbook's own rules offer and let the input stand: one that refuses, or is no list, is a person's. */
+function isPersons(rule: Rule): boolean {
+  const type = String(rule.getCriteriaType());
+  const isList = type === 'VALUE_IN_LIST' || type === 'VALUE_IN_RANGE';
+  return type !== 'CHECKBOX' && !(isList && rule.getAllowInvalid());
+}
+
+/** Gives every cell of a table its rule; a person's own stays. */
 export function offerChoices(parts: TableParts, choices: Choices): void {
   const range = rangeOf(parts.place);
   const present = range.getDataValidations();
   const rules = parts.grid.map((line, row) =>
-    line.map((_, column) => ruleAt(parts, choices, row, column) ?? present[row]?.[column] ?? null),
+    line.map((_, column) => {
+      const own = ruleAt(parts, choices, row, column);
+      const there = present[row]?.[column] ?? null;
+      return there !== null && (own === undefined || isPersons(there)) ? there : (own ?? null);
+    }),
   );
   range.setDataValidations(rules);
 }

@@ -24,10 +24,10 @@ function isLeftover(sheet: Sheet, key: string): boolean {
   return sheet.getLastRow() === 0 || String(sheet.getRange(1, 1).getValue()).startsWith(`Quote ${key}`);
 }
 
-function freshSheet(book: Book, key: string): Sheet {
+function freshSheet(book: Book, key: string, mayBeLeftover: boolean): Sheet {
   const existing = book.getSheetByName(key);
   if (existing !== null) {
-    if (!isLeftover(existing, key)) {
+    if (!mayBeLeftover || !isLeftover(existing, key)) {
       throw new Error(`A sheet named "${key}" is in the way: rename it and issue again.`);
     }
     book.deleteSheet(existing);
@@ -88,12 +88,15 @@ function giveLooks(sheet: Sheet, lines: readonly QuoteLine[], width: number): vo
   sheet.setHiddenGridlines(true);
 }
 
-/** The copy of an issued quote on a sheet of its own: values, never formulas. */
-export function writeFrozenQuote(book: Book, issued: IssuedQuote): Sheet {
+/**
+ * The copy of an issued quote on a sheet of its own: values, never formulas.
+ * @param mayBeLeftover false where nothing tells a quote that was issued from one that was not: its records are gone
+ */
+export function writeFrozenQuote(book: Book, issued: IssuedQuote, mayBeLeftover: boolean): Sheet {
   const lines = issuedLines(issued);
   const cells = cellsOf(lines);
   const width = Math.max(...cells.map((line) => line.length));
-  const sheet = freshSheet(book, keyText(issued));
+  const sheet = freshSheet(book, keyText(issued), mayBeLeftover);
   writeRows(
     sheet,
     1,

@@ -32,9 +32,15 @@ export function handEdits(book: Book, entry: RegisterEntry, issued: IssuedQuote)
   const isComparable = copy !== null && issued.quote.softwareVersion === softwareVersion;
   const cells = isComparable ? editedCells(copy, issued) : '';
   const edits = [
-    ...(columns.length > 0 ? [`This row of the register was changed by hand: ${columns.join(', ')}`] : []),
-    ...(copy === null ? [`The sheet ${name} is gone`] : []),
-    ...(cells === '' ? [] : [`The sheet ${name} was changed by hand: ${cells}`]),
+    ...(columns.length > 0
+      ? [
+          `This row of the register was changed by hand: ${columns.join(', ')}; the record holds what was issued: delete the row, and the next issue writes it anew`,
+        ]
+      : []),
+    ...(copy === null ? [`The sheet ${name} is gone; the record holds what was issued`] : []),
+    ...(cells === ''
+      ? []
+      : [`The sheet ${name} was changed by hand: ${cells}; the record holds what was issued`]),
   ];
-  return edits.map((edit) => `${edit}; the record holds what was issued`);
+  return edits;
 }

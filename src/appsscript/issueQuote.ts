@@ -22,6 +22,7 @@ import {
   type Records,
   readRecord,
   readRecords,
+  withSheet,
   writeRecord,
 } from './quoteRecords.ts';
 import { appendToRegister, type Register, readRegister } from './quoteRegister.ts';
@@ -75,17 +76,22 @@ function intactRecord(records: Records, key: QuoteKey): IssuedQuote[] {
   }
 }
 
-function commit(book: Book, issued: IssuedQuote, records: Records, register: Register): void {
+function commit(
+  book: Book,
+  issued: IssuedQuote,
+  records: ReturnType<typeof withSheet>,
+  register: Register,
+): void {
   const before = issuedRecords(records, register);
   const lost = before
     .filter((head) => !register.entries.some(sameKey(head)))
     .flatMap((key) => intactRecord(records, key));
-  const row = writeRecord(book, issued, records);
+  const row = writeRecord(issued, records);
   appendToRegister(book, register, [...lost, issued]);
   // It is issued: what fails from here on is made good by the next issue
   try {
     const unmarked = before.filter(({ isIssued }) => !isIssued).map((head) => head.row);
-    for (const each of [...unmarked, row]) markIssued(book, each);
+    for (const each of [...unmarked, row]) markIssued(records.sheet, each);
   } catch {}
 }
 
@@ -96,8 +102,8 @@ function commit(book: Book, issued: IssuedQuote, records: Records, register: Reg
  * writes the register's row, and this call comes last. Under the document's lock, in this order:
  * 1. the inputs are read and the quote is computed; nothing is written while anything is wrong;
  * 2. the number is one more than the highest in the register and among the records marked as issued;
- * 3. the copy is written on a sheet of its own; 4. the record, not marked yet; 5. the row of the register, by which the
- * quote is issued; 6. the record's mark.
+ * 3. the sheet of records is there, and the copy is written on a sheet of its own; 4. the record, not marked yet; 5. the
+ * row of the register, by which the quote is issued; 6. the record's mark.
  * An issue that fails before 5 has given no number away: the next one takes the same number, replaces the sheet and the
  * record. One that fails after 5 is issued; its mark is made good by the next. A row that somebody deletes from the
  * register is written again from its marked record, so that a number is never given twice.
@@ -121,9 +127,12 @@ export function issueQuote(revisionOf?: number | null): Issue {
       inputs: keptInputs(inputs),
       quote,
     };
-    const sheet = writeFrozenQuote(book, issued);
-    commit(book, issued, records, register);
-    book.setActiveSheet(sheet);
+    const kept = withSheet(book, records);
+    const sheet = writeFrozenQuote(book, issued, records.sheet !== null);
+    commit(book, issued, kept, register);
+    try {
+      book.setActiveSheet(sheet);
+    } catch {} // it is issued
     return {
       ...key,
       name: keyText(key),

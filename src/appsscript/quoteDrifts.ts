@@ -1,6 +1,6 @@
 import { keyText, laterRevision, quoteName } from '../assessment/issuedQuote.ts';
 import { attemptQuote, changeText, driftText, quoteDrift } from '../assessment/quoteChanges.ts';
-import { messageOf } from '../functions/messages.ts';
+import { explained } from './explained.ts';
 import { handEdits } from './handEdits.ts';
 import { readInputs } from './inputs.ts';
 import { readRecord, readRecords } from './quoteRecords.ts';
@@ -55,7 +55,7 @@ export function compareIssuedQuotes(): void {
       const issued = readRecord(records, key);
       return [driftText(quoteDrift(issued, now, current)), ...handEdits(book, key, issued)].join('. ');
     } catch (error) {
-      return messageOf(error);
+      return explained(error);
     }
   };
   const quotes = lastRevisions(register);

@@ -49,7 +49,12 @@ export function readRecords(book: Book): Records {
 export function readRecord({ sheet, heads, lastColumn }: Records, key: QuoteKey): IssuedQuote {
   const head = heads.find(({ number, revision }) => number === key.number && revision === key.revision);
   if (head === undefined || sheet === null) {
-    throw new Error(`The record of ${keyText(key)} is gone from the hidden sheet "${sheetName}".`);
+    const others = heads.filter(({ number }) => number === key.number).map(keyText);
+    throw new Error(
+      others.length > 0
+        ? `There was no ${keyText(key).trim()}, there was ${others.join(', ')}: its row of the register was changed by hand. Delete it: the next issue writes it anew from its record.`
+        : `The record of ${keyText(key)} is gone from the hidden sheet "${sheetName}".`,
+    );
   }
   const [cells = []] = sheet.getRange(head.row, 1, 1, Math.max(firstPart, lastColumn)).getValues();
   const text = cells.slice(firstPart - 1).join('');
@@ -59,15 +64,15 @@ export function readRecord({ sheet, heads, lastColumn }: Records, key: QuoteKey)
   return JSON.parse(text) as IssuedQuote;
 }
 
-/** The sheet of records, made and hidden where there is none. */
-function recordSheet(book: Book, { sheet, lastRow }: Records): Sheet {
-  const found = sheet ?? book.insertSheet(sheetName, book.getNumSheets());
-  if (sheet === null || lastRow < 2) {
-    writeRows(found, 1, 1, [headings]);
-    found.hideSheet();
-    found.protect().setDescription('Records of issued quotes').setWarningOnly(true);
+/** The sheet of records, made and hidden where there is none, before there is any copy of a quote. */
+export function withSheet(book: Book, records: Records): Records & { readonly sheet: Sheet } {
+  const sheet = records.sheet ?? book.insertSheet(sheetName, book.getNumSheets());
+  if (records.sheet === null || records.lastRow < 2) {
+    writeRows(sheet, 1, 1, [headings]);
+    sheet.hideSheet();
+    sheet.protect().setDescription('Records of issued quotes').setWarningOnly(true);
   }
-  return found;
+  return { ...records, sheet, lastRow: Math.max(1, records.lastRow) };
 }
 
 /**
@@ -75,12 +80,13 @@ function recordSheet(book: Book, { sheet, lastRow }: Records): Sheet {
  * @returns its row
  * @throws Error when it does not read back as it was written
  */
-export function writeRecord(book: Book, issued: IssuedQuote, records: Records): number {
+export function writeRecord(
+  issued: IssuedQuote,
+  { sheet, heads, lastRow, lastColumn }: Records & { readonly sheet: Sheet },
+): number {
   const { number, revision } = issued;
-  const { heads, lastRow, lastColumn } = records;
-  const sheet = recordSheet(book, records);
   const leftover = heads.find((head) => head.number === number && head.revision === revision);
-  const row = leftover?.row ?? Math.max(1, lastRow) + 1;
+  const row = leftover?.row ?? lastRow + 1;
   const text = plainJson(issued);
   const cells: Cell[] = [number, revision, false, digestOf(text), ...partsOf(text)];
   const surplus = Math.max(0, lastColumn - cells.length); // parts of a longer leftover
@@ -94,6 +100,6 @@ export function writeRecord(book: Book, issued: IssuedQuote, records: Records): 
   return row;
 }
 
-export function markIssued(book: Book, row: number): void {
-  book.getSheetByName(sheetName)?.getRange(row, issuedColumn).setValue(true);
+export function markIssued(sheet: Sheet, row: number): void {
+  sheet.getRange(row, issuedColumn).setValue(true);
 }

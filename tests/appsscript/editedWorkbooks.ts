@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
-import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
+import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/workbook.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { inputCells } from '../../src/tables/inputs.ts';
@@ -13,6 +13,7 @@ import { say, seed } from '../hostile/seed.ts';
 import { sample } from '../sample.ts';
 import { apply, edits, rename, renamings } from './edits.ts';
 import { olderLayout, quickLayout } from './olderLayout.ts';
+import { withoutSpareRows } from './spareRows.ts';
 import { cellContents } from './workbookState.ts';
 
 const grids = {
@@ -26,25 +27,7 @@ const files = (each: Layout) => ({ ...pushed, Layout: JSON.stringify(each) });
 export const quick = quickLayout(layout);
 export const older = await localHost(undefined, files(olderLayout(quick)));
 older.run('layOutTables_', grids);
-const olderWorkbook = withoutSpareRows(snapshotOf(older.workbook));
-
-/**
- * The workbook without most of the thousand rows that every sheet begins with, as a person may delete them: the host's
- * engine looks at every cell there is whenever it evaluates.
- */
-function withoutSpareRows(snapshot: WorkbookSnapshot): WorkbookSnapshot {
-  const spare = 20;
-  const { sheets, ...model } = snapshot.model as {
-    sheets: { rowNumber: number; name: string; cells: object }[];
-  };
-  const fitted = sheets.map((sheet) => {
-    const blocks = quick.sheets.find(({ name }) => name === sheet.name)?.results ?? [];
-    const used = Object.keys(sheet.cells).map((reference) => Number(/\d+$/.exec(reference)?.[0]));
-    const rowNumber = Math.max(0, ...used, ...blocks.map(({ row, rows }) => row + rows)) + spare;
-    return { ...sheet, rowNumber };
-  });
-  return { ...snapshot, model: { ...model, sheets: fitted } };
-}
+const olderWorkbook = withoutSpareRows(snapshotOf(older.workbook), quick);
 
 /** The older workbook, with the newer script bound to it. */
 export async function openedAgain(): Promise<LocalHost> {

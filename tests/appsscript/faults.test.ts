@@ -5,6 +5,7 @@ import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/workbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';
+import { foreign, told as toldBy } from './told.ts';
 import { cellContents, workbookState } from './workbookState.ts';
 
 vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
@@ -26,25 +27,12 @@ beforeEach(async () => {
 });
 
 /** Runs a menu's action. @returns all that a person is told */
-function told(action: string): string {
-  const { ui } = host.workbook;
-  const [alerts, toasts] = [ui.alerts.length, ui.toasts.length];
-  let thrown = '';
-  try {
-    host.run(action);
-  } catch (error) {
-    thrown = String((error as Error).message);
-  }
-  return [thrown, ...ui.alerts.slice(alerts), ...ui.toasts.slice(toasts)]
-    .map((each) => JSON.stringify(each))
-    .join('\n');
-}
+const told = (action: string) => toldBy(host, action).words;
 
 const sheetId = (name: string) =>
   host.workbook.model.getters
     .getSheetIds()
     .find((id) => host.workbook.model.getters.getSheetName(id) === name) as string;
-const foreign = /Cannot read|undefined|is not a function|null|NaN|\[object/;
 
 const actions = ['issueQuoteFromMenu', 'compareIssuedQuotes', 'checkData'] as const;
 const buildersActions = [
@@ -91,8 +79,11 @@ describe('a sheet deleted', () => {
       if (!place.startsWith(`${name} `) && !text.includes('#REF')) expect(after.get(place), place).toBe(text);
     }
     expect(layout.sheets.every((each) => sheetId(each.name) !== undefined)).toBe(true);
-    for (const { range } of tablesOf(name))
-      expect(host.workbook.model.getters.getNamedRange(range), range).toBeDefined();
+    for (const sheet of layout.sheets)
+      for (const { range } of sheet.tables)
+        expect(host.workbook.model.getters.getNamedRange(range)?.range.sheetId, range).toBe(
+          sheetId(sheet.name),
+        );
   });
 });
 
@@ -118,6 +109,7 @@ describe('the name of a range deleted', () => {
     expect(cellContents(host)).toEqual(contents);
     expect(before).toBeDefined();
     expect(named()).toEqual(before);
+    expect(workbookState(host)).toEqual(sound);
   });
 });
 

@@ -71,6 +71,12 @@ export const quickLayout = (layout: Layout): Layout => ({
   })),
 });
 
+/** A layout without blocks: nothing is computed when a cell changes. */
+export const withoutBlocks = (layout: Layout): Layout => ({
+  ...layout,
+  sheets: layout.sheets.map((sheet) => ({ ...sheet, tables: sheet.tables.map(withLittleRoom), results: [] })),
+});
+
 /** Sheets of every kind: lines, blocks with bars, with curves, tables of every shape alone, beside each other and a block. */
 const kindsOfSheets = ['Start', 'Comparison', 'Range and fuel', 'Quote', 'Seats and tanks', 'Packages'];
 const kindsOfBlocks = ['PACKAGE_COMPARISON', 'WEIGHT_BUILD_UP', 'PAYLOAD_RANGE', 'QUOTE_LINES'];

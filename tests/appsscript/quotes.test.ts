@@ -304,7 +304,7 @@ describe('numbers are unique and gapless', () => {
     host.type('Quotes issued!G2', '70000');
     host.type('Q-0001 A!B30', 'as agreed by telephone');
     expect(remarks()).toEqual([
-      'This row of the register was changed by hand: Total with tax; the record holds what was issued',
+      'This row of the register was changed by hand: Total with tax; the record holds what was issued: delete the row, and the next issue writes it anew',
       'The sheet Q-0001 A was changed by hand: B30; the record holds what was issued',
     ]);
     host.run('compareIssuedQuotes');
