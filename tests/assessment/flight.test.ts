@@ -193,33 +193,24 @@ describe('known points', () => {
       return takeoff;
     };
     const plain = roll(plainAircraft);
-    const grids = withRows(plainAircraft, 'known points', [
-      'Elm',
-      'takeoff roll',
-      110,
-      1000,
-      0,
-      15,
-      '',
-      '',
-      1.2 * plain.groundRoll,
-    ]);
+    const rolledTimes = (factor: number) =>
+      withRows(plainAircraft, 'known points', [
+        'Elm',
+        'takeoff roll',
+        110,
+        1000,
+        0,
+        15,
+        '',
+        '',
+        factor * plain.groundRoll,
+      ]);
+    const grids = rolledTimes(1.2);
     const measured = roll(grids);
     expect(measured.groundRoll / plain.groundRoll).toBeCloseTo(1.2, 9);
     expect(measured.distanceTo50Feet - plain.distanceTo50Feet).toBeCloseTo(0.2 * plain.groundRoll, 6);
     expect(findingsOf(grids, 'takeoff roll')).toEqual([]);
-    const twice = withRows(plainAircraft, 'known points', [
-      'Elm',
-      'takeoff roll',
-      110,
-      1000,
-      0,
-      15,
-      '',
-      '',
-      2 * plain.groundRoll,
-    ]);
-    expect(findingsOf(twice, 'takeoff roll')[0]).toMatchObject({ gravity: 'check' });
+    expect(findingsOf(rolledTimes(2), 'takeoff roll')[0]).toMatchObject({ gravity: 'check' });
   });
 
   test('what was not measured is no figure: a row without its value is counted out', () => {

@@ -197,20 +197,9 @@ describe('terms', () => {
   });
 
   test('payments of more than all', () => {
-    const first = withCell(
-      withCell(smallInputs, 'quote', 'payment 1', 'value', 60),
-      'quote',
-      'payment 1',
-      'unit',
-      '%',
-    );
-    const both = withCell(
-      withCell(first, 'quote', 'payment 2', 'value', 50),
-      'quote',
-      'payment 2',
-      'unit',
-      '%',
-    );
+    const withPayment = (inputs: typeof smallInputs, payment: string, share: number) =>
+      withCell(withCell(inputs, 'quote', payment, 'value', share), 'quote', payment, 'unit', '%');
+    const both = withPayment(withPayment(smallInputs, 'payment 1', 60), 'payment 2', 50);
     expect(faultsOf(both)).toContain('payments of 100 % or less together');
   });
 

@@ -58,14 +58,19 @@ describe('ground roll', () => {
   });
 });
 
-test('energy from lift-off to 50 ft, by its own sum', () => {
-  const run = flown({ dragArea: 0 });
-  const start = run.liftOffSpeed;
+/** From lift-off to 50 ft: the speeds at both ends and their mean by energy, and the excess thrust there. */
+function airborne(start: number) {
   const end = (start / 1.1) * 1.15;
   const mean = Math.sqrt((start ** 2 + end ** 2) / 2);
   const excess =
     thrust(fourSeater, 'takeoff', conditions.air)(mean) -
     drag(fourSeater.dragPolar, 14, fourSeaterMass, mean, conditions.air.density);
+  return { start, end, mean, excess };
+}
+
+test('energy from lift-off to 50 ft, by its own sum', () => {
+  const run = flown({ dragArea: 0 });
+  const { start, end, excess } = airborne(run.liftOffSpeed);
   // work of the excess thrust = potential and kinetic energy gained
   const gained = fourSeaterMass * (9.80665 * 15.24 + (end ** 2 - start ** 2) / 2);
   expect((run.distanceTo50Feet - run.groundRoll) * excess).toBeCloseTo(gained, 3);
@@ -76,12 +81,7 @@ test('uphill into the wind: the air carries it back while the ground rises under
   // Mean speed V, time t in the air: excess · V t = m g (50 ft + slope · ground covered) + kinetic energy, ground (V − V_w) t
   const [slope, headwind] = [0.02, 8];
   const run = flown({ dragArea: 0, slope, headwind });
-  const start = run.liftOffSpeed;
-  const end = (start / 1.1) * 1.15;
-  const mean = Math.sqrt((start ** 2 + end ** 2) / 2);
-  const excess =
-    thrust(fourSeater, 'takeoff', conditions.air)(mean) -
-    drag(fourSeater.dragPolar, 14, fourSeaterMass, mean, conditions.air.density);
+  const { start, end, mean, excess } = airborne(run.liftOffSpeed);
   const ground = run.distanceTo50Feet - run.groundRoll;
   const time = ground / (mean - headwind);
   const gained = fourSeaterMass * (9.80665 * (15.24 + slope * ground) + (end ** 2 - start ** 2) / 2);

@@ -28,31 +28,33 @@ describe('the cause, by hand: load × (arm − CG) / (weight − load) is how fa
     return worstMargins({ stations: named, forward: [loading], aft: [loading] }, envelope).aft.cause;
   };
 
-  test('a heavy load near the CG moved it by 2, a light one far aft by 100 · 30/1,900 = 1.6', () => {
-    expect(
-      causeOf([
+  test.each<[string, [string, number, number][], string | undefined]>([
+    [
+      'a heavy load near the CG moved it by 2, a light one far aft by 100 · 30/1,900 = 1.6',
+      [
         ['heavy', 12, 1000],
         ['far', 40, 100],
-      ]),
-    ).toBe('heavy');
-  });
-
-  test('a load ahead of the CG is never the cause of an aft CG', () => {
-    expect(
-      causeOf([
+      ],
+      'heavy',
+    ],
+    [
+      'a load ahead of the CG is never the cause of an aft CG',
+      [
         ['bag', 12, 100],
         ['crew', 9, 1000],
-      ]),
-    ).toBe('bag');
-  });
-
-  test('nothing aboard, or all of it at the CG: no cause', () => {
-    expect(
-      causeOf([
+      ],
+      'bag',
+    ],
+    [
+      'nothing aboard, or all of it at the CG: no cause',
+      [
         ['empty bay', 40, 0],
         ['seat', 10, 200],
-      ]),
-    ).toBeUndefined();
+      ],
+      undefined,
+    ],
+  ])('%s', (_, stations, cause) => {
+    expect(causeOf(stations)).toBe(cause);
   });
 });
 

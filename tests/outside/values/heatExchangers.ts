@@ -16,7 +16,7 @@ const effectiveness = (ntu: number, capacityRatio: number) =>
   fromFunction('RADIATOR_EFFECTIVENESS', [ntu, capacityRatio]);
 
 /** NTU, C_r, ε of the exact series. */
-const series = [
+export const crossFlowSeries = [
   [0.5, 0.25, 0.37509],
   [1, 0.25, 0.58801],
   [1, 0.5, 0.54749],
@@ -55,7 +55,7 @@ const fins = (what: string, expected: number, compute: () => number): PublishedV
 export const heatExchangers: Topic = {
   topic: 'heat exchangers, charge air, fins',
   values: [
-    ...series.map(
+    ...crossFlowSeries.map(
       ([ntu, capacityRatio, expected]): PublishedValue => ({
         what: `effectiveness at NTU ${ntu}, C_r ${capacityRatio}`,
         source: 'Mason 1955, series tabulated by Kays and London, cross-flow, both unmixed',
