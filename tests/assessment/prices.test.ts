@@ -78,6 +78,10 @@ describe('to buy', () => {
       return [Math.round(leadTime / 7), longestItem];
     };
     expect(lead()).toEqual([12, 'engine']);
+    expect(lead(withCells(small, 'components', ['Ash', 'propeller'], { 'lead time': 16 }))).toEqual([
+      16,
+      'propeller',
+    ]);
     const none = small.components!.map((row, index) =>
       row.map((cell, at) => (at === 11 && index > 1 ? '' : cell)),
     );
@@ -208,6 +212,15 @@ describe('an hour', () => {
     // 600 hours in five years
     expect(lifetime.value).toBeCloseTo(readyToFly.value + 600 * 87.75, 4);
     expect(lifetime.complete).toBe(false); // no build hours
+    const built = withAttribute(
+      ash({ 'powerplant build hours': [50, 'h'] }, overhauled()),
+      'airframe',
+      'airframe build hours',
+      100,
+      'h',
+    );
+    expect(assessed('Ash', rates({}, built)).cost.lifetime.complete).toBe(true);
+    expect(assessed('Ash', built).cost.lifetime.complete).toBe(false); // no insurance
     expect((fuelPrice ?? 0) * 0.003785411784).toBeCloseTo(6.5, 9); // 1 US gal in m³, exact
   });
 
