@@ -1,10 +1,10 @@
 /** What scripts write into cells and read from them. Google's side of the rules is from memory unless noted. */
 import { describe, expect, test } from 'vitest';
-import { evaluateIn, hostWith } from './support.ts';
+import { evaluate } from './support.ts';
 
 /** Value of A1 after a script wrote an expression into it. */
 const written = (expression: string) =>
-  evaluateIn(hostWith(''), `return sheet.getRange('A1').setValue(${expression}).getValue();`);
+  evaluate(`return sheet.getRange('A1').setValue(${expression}).getValue();`);
 
 describe('a value written and read back', () => {
   test.each([
@@ -33,17 +33,13 @@ describe('a value written and read back', () => {
   });
 
   test('a date keeps its day and time and gets a date format', () => {
-    const date = evaluateIn(
-      hostWith(''),
-      `const cell = sheet.getRange('A1').setValue(new Date(2024, 1, 29, 14, 30, 15));
-       return [cell.getValue(), cell.getNumberFormat(), cell.getDisplayValue()];`,
-    );
+    const date = evaluate(`const cell = sheet.getRange('A1').setValue(new Date(2024, 1, 29, 14, 30, 15));
+       return [cell.getValue(), cell.getNumberFormat(), cell.getDisplayValue()];`);
     expect(date).toEqual([new Date(2024, 1, 29, 14, 30, 15), 'm/d/yyyy hh:mm:ss', '2/29/2024 14:30:15']);
   });
 
   test('a date keeps the format that the cell has', () => {
-    const shown = evaluateIn(
-      hostWith(''),
+    const shown = evaluate(
       `return sheet.getRange('A1').setNumberFormat('yyyy-mm-dd').setValue(new Date(2024, 1, 29)).getDisplayValue();`,
     );
     expect(shown).toBe('2024-02-29');
@@ -69,25 +65,22 @@ describe('a value that a cell cannot hold', () => {
     ['[[1], [2]]', 'The data has 2 but the range has 1'],
     ['[1]', 'the values must be rows of cells'],
   ])('setValues(%s) throws', (expression, message) => {
-    expect(() => evaluateIn(hostWith(''), `sheet.getRange('A1').setValues(${expression});`)).toThrow(message);
+    expect(() => evaluate(`sheet.getRange('A1').setValues(${expression});`)).toThrow(message);
   });
 
   test.each(['-5', '-5%', 'Marker 3', 'Maybe 3 seats', '5 seats'])("'%s' needs no apostrophe", (text) => {
-    expect(() => evaluateIn(hostWith(''), `sheet.getRange('A1').setValue('${text}');`)).not.toThrow();
+    expect(() => evaluate(`sheet.getRange('A1').setValue('${text}');`)).not.toThrow();
   });
 });
 
 describe('formulas', () => {
   test('are read back with commas, and are empty for values', () => {
-    const formulas = evaluateIn(
-      hostWith(''),
-      `return sheet.getRange('A1:B1').setValues([['=SUM(2;3)', 7]]).getFormulas();`,
-    );
+    const formulas = evaluate(`return sheet.getRange('A1:B1').setValues([['=SUM(2;3)', 7]]).getFormulas();`);
     expect(formulas).toEqual([['=SUM(2,3)', '']]);
   });
 
   test('must begin with an equals sign', () => {
-    expect(() => evaluateIn(hostWith(''), `sheet.getRange('A1').setFormula('SUM(1)');`)).toThrow("'='");
+    expect(() => evaluate(`sheet.getRange('A1').setFormula('SUM(1)');`)).toThrow("'='");
   });
 
   test.each([
@@ -97,7 +90,7 @@ describe('formulas', () => {
     ['=1+', '#ERROR!'],
   ])('%s is read as the text %s', (formula, expected) => {
     const code = `const cell = sheet.getRange('A1').setFormula('${formula}'); return [cell.getValue(), cell.getDisplayValue()];`;
-    expect(evaluateIn(hostWith(''), code)).toEqual([expected, expected]);
+    expect(evaluate(code)).toEqual([expected, expected]);
   });
 });
 
@@ -111,6 +104,6 @@ describe('clearing', () => {
     ['clear()', ['', 'normal', '0.0" lb"']],
     ['clear({ formatOnly: true })', ['5.0 lb', 'normal', '0.0" lb"']],
   ])('%s', (call, expected) => {
-    expect(evaluateIn(hostWith(''), `${start} cell.${call}; return state();`)).toEqual(expected);
+    expect(evaluate(`${start} cell.${call}; return state();`)).toEqual(expected);
   });
 });

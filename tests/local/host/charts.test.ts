@@ -1,6 +1,6 @@
 /** Charts: what Google is told and what the local engine draws. */
 import { describe, expect, test } from 'vitest';
-import { evaluateIn, hostWith } from './support.ts';
+import { evaluate, evaluateIn, hostWith } from './support.ts';
 
 /** A closed envelope and a region, x first, each in rows of its own, as the workbook lays them out. */
 const data = `sheet.getRange('A1:C1').setValues([["'CG", "'Envelope", "'Region"]]);
@@ -93,9 +93,7 @@ test('columns may come from several ranges and another sheet', () => {
 describe('charts of a sheet', () => {
   test('are listed, changed and removed', () => {
     expect(
-      evaluateIn(
-        hostWith(''),
-        `${data} sheet.insertChart(builder('BAR', 'E1:G3').setOption('title', 'Weight').build());
+      evaluate(`${data} sheet.insertChart(builder('BAR', 'E1:G3').setOption('title', 'Weight').build());
          sheet.insertChart(builder('COLUMN', 'E1:G3').build());
          const [first] = sheet.getCharts();
          sheet.updateChart(first.modify().setOption('title', 'Weight build-up').setPosition(3, 1, 0, 0).build());
@@ -103,8 +101,7 @@ describe('charts of a sheet', () => {
          sheet.removeChart(second);
          const place = changed.getContainerInfo();
          return [changed.getOptions().get('title'), changed.getRanges()[0].getA1Notation(), place.getAnchorRow(),
-           place.getAnchorColumn(), changed.getChartId() === first.getChartId(), sheet.getCharts().length];`,
-      ),
+           place.getAnchorColumn(), changed.getChartId() === first.getChartId(), sheet.getCharts().length];`),
     ).toEqual(['Weight build-up', 'E1:G3', 3, 1, true, 1]);
   });
 
@@ -119,11 +116,8 @@ describe('charts of a sheet', () => {
 
   test('keep their cells when rows are inserted', () => {
     expect(
-      evaluateIn(
-        hostWith(''),
-        `${data} sheet.insertChart(builder('BAR', 'E1:G3').build()); sheet.insertRowBefore(1);
-         return sheet.getCharts()[0].getRanges()[0].getA1Notation();`,
-      ),
+      evaluate(`${data} sheet.insertChart(builder('BAR', 'E1:G3').build()); sheet.insertRowBefore(1);
+         return sheet.getCharts()[0].getRanges()[0].getA1Notation();`),
     ).toBe('E2:G4');
   });
 
@@ -141,6 +135,6 @@ describe('charts of a sheet', () => {
     ["builder('BAR', 'E1:G3').asScatterChart()", 'EmbeddedChartBuilder.asScatterChart is not implemented'],
     ["builder('BAR', 'E1:G3').setTransposeRowsAndColumns(true)", 'is not implemented'],
   ])('%s is refused', (chart, message) => {
-    expect(() => evaluateIn(hostWith(''), `${data} sheet.insertChart(${chart});`)).toThrow(message);
+    expect(() => evaluate(`${data} sheet.insertChart(${chart});`)).toThrow(message);
   });
 });

@@ -1,8 +1,6 @@
 /** Formats, colours, borders, validation rules and conditional formats. */
 import { describe, expect, test } from 'vitest';
-import { evaluateIn, hostWith } from './support.ts';
-
-const run = (code: string) => evaluateIn(hostWith(''), code);
+import { evaluate, evaluateIn, hostWith } from './support.ts';
 
 describe('number formats', () => {
   test.each([
@@ -12,19 +10,19 @@ describe('number formats', () => {
     ['0.0%', '123456.7%'],
     ['General', '1234.567'],
   ])('%s', (format, expected) => {
-    const shown = run(
+    const shown = evaluate(
       `return sheet.getRange('A1').setValue(1234.567).setNumberFormat('${format}').getDisplayValue();`,
     );
     expect(shown).toBe(expected);
   });
 
   test.each(['[Red]0.0', '0.0E+00', '# ?/?', 'h:mm', '0.0;[Red]-0.0'])("%s can't be shown", (format) => {
-    expect(() => run(`sheet.getRange('A1').setNumberFormat('${format}');`)).toThrow("can't be shown");
+    expect(() => evaluate(`sheet.getRange('A1').setNumberFormat('${format}');`)).toThrow("can't be shown");
   });
 
   test('are set and read cell by cell', () => {
     expect(
-      run(`return sheet.getRange('A1:B1').setNumberFormats([['0.0', 'General']]).getNumberFormats();`),
+      evaluate(`return sheet.getRange('A1:B1').setNumberFormats([['0.0', 'General']]).getNumberFormats();`),
     ).toEqual([['0.0', 'General']]);
   });
 });
@@ -32,7 +30,7 @@ describe('number formats', () => {
 describe('looks', () => {
   test('are set and read back', () => {
     expect(
-      run(`const cell = sheet.getRange('A1').setFontWeight('bold').setFontStyle('italic').setFontSize(12)
+      evaluate(`const cell = sheet.getRange('A1').setFontWeight('bold').setFontStyle('italic').setFontSize(12)
           .setBackground('#FFF2CC').setFontColor('#333333').setHorizontalAlignment('right')
           .setVerticalAlignment('middle').setWrap(true).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
         return [cell.getFontWeight(), cell.getFontStyle(), cell.getFontSize(), cell.getBackground()];`),
@@ -41,7 +39,7 @@ describe('looks', () => {
 
   test('are taken back', () => {
     expect(
-      run(`const cell = sheet.getRange('A1').setFontWeight('bold').setBackground('#FFF2CC');
+      evaluate(`const cell = sheet.getRange('A1').setFontWeight('bold').setBackground('#FFF2CC');
         cell.setFontWeight('normal').setBackground(null).setHorizontalAlignment(null);
         return [cell.getFontWeight(), cell.getBackground(), cell.getFontSize()];`),
     ).toEqual(['normal', '#ffffff', 10]);
@@ -69,7 +67,7 @@ describe('looks', () => {
   });
 
   test('there is no list of no ranges', () => {
-    expect(() => run('sheet.getRangeList([])')).toThrow('at least one range');
+    expect(() => evaluate('sheet.getRangeList([])')).toThrow('at least one range');
   });
 
   test('wrap cell by cell', () => {
@@ -86,7 +84,7 @@ describe('looks', () => {
 
   test('of several cells are set by rows', () => {
     expect(
-      run(`const range = sheet.getRange('A1:B2').setBackgrounds([['#111111', null], [null, '#222222']])
+      evaluate(`const range = sheet.getRange('A1:B2').setBackgrounds([['#111111', null], [null, '#222222']])
           .setFontWeights([['bold', 'normal'], ['normal', 'bold']]);
         return [range.getBackgrounds(), range.getFontWeights()];`),
     ).toEqual([
@@ -107,7 +105,7 @@ describe('looks', () => {
     ["setBackgrounds([['#111111', '#222222']])", 'The data has 2 but the range has 1'],
     ['setBorder(true, true, true, true, null, null, null, SpreadsheetApp.BorderStyle.DOUBLE)', 'DOUBLE'],
   ])('%s throws', (call, message) => {
-    expect(() => run(`sheet.getRange('A1').${call};`)).toThrow(message);
+    expect(() => evaluate(`sheet.getRange('A1').${call};`)).toThrow(message);
   });
 });
 
@@ -140,7 +138,7 @@ test('borders: drawn, left alone, taken away', () => {
 describe('validation rules', () => {
   test('are read back as they were set', () => {
     expect(
-      run(`const rule = SpreadsheetApp.newDataValidation().requireValueInList(['mogas', 'avgas'], true)
+      evaluate(`const rule = SpreadsheetApp.newDataValidation().requireValueInList(['mogas', 'avgas'], true)
           .setAllowInvalid(false).setHelpText('fuel').build();
         sheet.getRange('A1:A3').setDataValidation(rule);
         const read = sheet.getRange('A2').getDataValidation();
@@ -172,7 +170,9 @@ describe('validation rules', () => {
     ['requireDate()', 'new Date(2024, 1, 29)', "'soon'"],
   ])('%s takes %s and rejects %s', (criteria, good, bad) => {
     const write = (value: string) =>
-      run(`${rules} sheet.getRange('A1').setDataValidation(rule((b) => b.${criteria})).setValue(${value});`);
+      evaluate(
+        `${rules} sheet.getRange('A1').setDataValidation(rule((b) => b.${criteria})).setValue(${value});`,
+      );
     expect(() => write(good)).not.toThrow();
     expect(() => write(bad)).toThrow('entered in cell Sheet1!A1 violates the data validation rule');
   });
@@ -188,7 +188,7 @@ describe('validation rules', () => {
 
   test('a rule that warns lets the value stand', () => {
     expect(
-      run(`sheet.getRange('A1').setDataValidation(SpreadsheetApp.newDataValidation().requireNumberGreaterThan(0).build());
+      evaluate(`sheet.getRange('A1').setDataValidation(SpreadsheetApp.newDataValidation().requireNumberGreaterThan(0).build());
         return sheet.getRange('A1').setValue(-1).getValue();`),
     ).toBe(-1);
   });
@@ -206,7 +206,7 @@ describe('validation rules', () => {
 
   test('are taken from some cells and stay on the others', () => {
     expect(
-      run(`const rule = SpreadsheetApp.newDataValidation().requireNumberGreaterThan(0).build();
+      evaluate(`const rule = SpreadsheetApp.newDataValidation().requireNumberGreaterThan(0).build();
         sheet.getRange('A1:A3').setDataValidation(rule);
         sheet.getRange('A2').setDataValidation(null);
         return sheet.getRange('A1:A3').getDataValidations().map((row) => row[0] !== null);`),
@@ -215,7 +215,7 @@ describe('validation rules', () => {
 
   test('checkboxes begin unticked and keep what is there', () => {
     expect(
-      run(`sheet.getRange('A2').setValue(true);
+      evaluate(`sheet.getRange('A2').setValue(true);
         const boxes = sheet.getRange('A1:A2').insertCheckboxes();
         const before = [boxes.getValues(), boxes.isChecked()];
         boxes.removeCheckboxes();
@@ -261,7 +261,7 @@ describe('conditional formats', () => {
 
   test('are replaced as a whole and read with the ranges they have now', () => {
     expect(
-      run(`const rule = (colour) => SpreadsheetApp.newConditionalFormatRule().whenNumberLessThan(0)
+      evaluate(`const rule = (colour) => SpreadsheetApp.newConditionalFormatRule().whenNumberLessThan(0)
           .setRanges([sheet.getRange('B2:B9')]).setFontColor(colour).build();
         sheet.setConditionalFormatRules([rule('#111111'), rule('#222222')]);
         sheet.setConditionalFormatRules([rule('#333333')]);

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import * as enumerations from '../../../src/local/host/enumerations.ts';
-import { evaluateIn, hostWith } from './support.ts';
+import { evaluate } from './support.ts';
 
 const types = dirname(createRequire(import.meta.url).resolve('@types/google-apps-script/package.json'));
 const source = join(dirname(fileURLToPath(import.meta.url)), '../../../src/local/host');
@@ -55,9 +55,7 @@ const published = readTypes();
 const classes = fakedClasses();
 
 /** One object of every faked class, taken from a script. */
-const objects = evaluateIn(
-  hostWith(''),
-  `const range = sheet.getRange(1, 1, 2, 2);
+const objects = evaluate(`const range = sheet.getRange(1, 1, 2, 2);
    book.setNamedRange('NAME', range);
    const chart = sheet.newChart().setChartType(Charts.ChartType.BAR).addRange(range).setNumHeaders(0);
    const validation = SpreadsheetApp.newDataValidation().requireDate();
@@ -67,8 +65,7 @@ const objects = evaluateIn(
      chart.getContainer(), chart.build().getOptions(), validation, validation.build(), format, format.build(),
      format.getBooleanCondition(), ui, ui.createMenu(''), ui.prompt(''), Charts, HtmlService,
      HtmlService.createHtmlOutput(''), PropertiesService, PropertiesService.getDocumentProperties(), LockService,
-     LockService.getDocumentLock(), Utilities];`,
-) as object[];
+     LockService.getDocumentLock(), Utilities];`) as object[];
 
 describe('faked members', () => {
   test('the sample has every faked class', () => {
@@ -112,6 +109,6 @@ describe('strictness', () => {
     ['sheet.getRange(1001, 1)', 'outside the dimensions'],
     ['book.deleteSheet(sheet)', 'DELETE_SHEET'],
   ])('%s throws', (code, message) => {
-    expect(() => evaluateIn(hostWith(''), code)).toThrow(message);
+    expect(() => evaluate(code)).toThrow(message);
   });
 });

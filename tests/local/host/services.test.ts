@@ -1,9 +1,7 @@
 /** Properties, lock, utilities, pages and dialogs. */
 import { describe, expect, test } from 'vitest';
 import { sha256 } from '../../../src/local/host/sha256.ts';
-import { evaluateIn, hostWith } from './support.ts';
-
-const run = (code: string) => evaluateIn(hostWith(''), code);
+import { evaluate, evaluateIn, hostWith } from './support.ts';
 
 describe('document properties', () => {
   const store = 'const store = PropertiesService.getDocumentProperties();';
@@ -22,7 +20,7 @@ describe('document properties', () => {
 
   test('can be replaced as a whole, and deleted', () => {
     expect(
-      run(`${store} store.setProperty('a', '1').setProperties({ b: '2' }, true);
+      evaluate(`${store} store.setProperty('a', '1').setProperties({ b: '2' }, true);
         const keys = store.getKeys(); return [keys, store.deleteAllProperties().getKeys()];`),
     ).toEqual([['b'], []]);
   });
@@ -37,7 +35,7 @@ describe('document properties', () => {
     ["store.setProperty('a', 1)", 'must be text, got number'],
     ['PropertiesService.getUserProperties()', 'PropertiesService.getUserProperties is not implemented'],
   ])('%s', (code, message) => {
-    const attempt = () => run(`${store} ${code};`);
+    const attempt = () => evaluate(`${store} ${code};`);
     if (message === null) expect(attempt).not.toThrow();
     else expect(attempt).toThrow(message);
   });
@@ -48,7 +46,7 @@ describe('the document lock', () => {
 
   test('is taken once by a run, and given back', () => {
     expect(
-      run(`${lock} const before = lock.hasLock(); const taken = lock.tryLock(10); const held = lock.hasLock();
+      evaluate(`${lock} const before = lock.hasLock(); const taken = lock.tryLock(10); const held = lock.hasLock();
         lock.waitLock(10); lock.releaseLock(); return [before, taken, held, lock.hasLock()];`),
     ).toEqual([false, true, true, false]);
   });
@@ -102,7 +100,7 @@ describe('digests and encodings', () => {
   });
 
   test('a digest is signed bytes', () => {
-    const bytes = run(
+    const bytes = evaluate(
       `return Utilities.computeDigest(Utilities.DigestAlgorithm.SHA_256, 'abc');`,
     ) as number[];
     expect(bytes.slice(0, 4)).toEqual([0xba - 256, 0x78, 0x16, 0xbf - 256]);
@@ -113,7 +111,7 @@ describe('digests and encodings', () => {
     ["Utilities.computeDigest(Utilities.DigestAlgorithm.MD5, 'abc')", 'MD5 is not implemented'],
     ["Utilities.computeDigest(Utilities.DigestAlgorithm.SHA_256, '−1')", 'needs Utilities.Charset.UTF_8'],
   ])('%s throws', (code, message) => {
-    expect(() => run(code)).toThrow(message);
+    expect(() => evaluate(code)).toThrow(message);
   });
 
   // RFC 4648, section 10
@@ -121,12 +119,12 @@ describe('digests and encodings', () => {
     ['f', 'Zg=='],
     ['foobar', 'Zm9vYmFy'],
   ])('base64 of %s', (text, expected) => {
-    expect(run(`return Utilities.base64Encode('${text}');`)).toBe(expected);
-    expect(run(`return String.fromCharCode(...Utilities.base64Decode('${expected}'));`)).toBe(text);
+    expect(evaluate(`return Utilities.base64Encode('${text}');`)).toBe(expected);
+    expect(evaluate(`return String.fromCharCode(...Utilities.base64Decode('${expected}'));`)).toBe(text);
   });
 
   test('base64 of UTF-8', () => {
-    expect(run("return Utilities.base64Encode('−', Utilities.Charset.UTF_8);")).toBe('4oiS'); // e2 88 92
+    expect(evaluate("return Utilities.base64Encode('−', Utilities.Charset.UTF_8);")).toBe('4oiS'); // e2 88 92
   });
 });
 
@@ -138,19 +136,23 @@ describe('dates as text', () => {
     ["hh 'o''clock'", "02 o'clock"],
   ])('%s', (pattern, expected) => {
     const date = 'new Date(Date.UTC(2024, 1, 29, 14, 5, 9))';
-    expect(run(`return Utilities.formatDate(${date}, 'UTC', ${JSON.stringify(pattern)});`)).toBe(expected);
+    expect(evaluate(`return Utilities.formatDate(${date}, 'UTC', ${JSON.stringify(pattern)});`)).toBe(
+      expected,
+    );
   });
 
   test('midnight, and another zone', () => {
     const date = 'new Date(Date.UTC(2024, 1, 29, 0, 30))';
-    expect(run(`return Utilities.formatDate(${date}, 'UTC', 'HH:mm');`)).toBe('00:30');
-    expect(run(`return Utilities.formatDate(${date}, 'America/Chicago', 'yyyy-MM-dd HH:mm');`)).toBe(
+    expect(evaluate(`return Utilities.formatDate(${date}, 'UTC', 'HH:mm');`)).toBe('00:30');
+    expect(evaluate(`return Utilities.formatDate(${date}, 'America/Chicago', 'yyyy-MM-dd HH:mm');`)).toBe(
       '2024-02-28 18:30',
     );
   });
 
   test('letters that are not known throw', () => {
-    expect(() => run("Utilities.formatDate(new Date(), 'UTC', 'QQ');")).toThrow("'QQ' is not implemented");
+    expect(() => evaluate("Utilities.formatDate(new Date(), 'UTC', 'QQ');")).toThrow(
+      "'QQ' is not implemented",
+    );
   });
 });
 

@@ -1,9 +1,7 @@
 /** Sheets, ranges, names and protections. */
 import { describe, expect, test } from 'vitest';
 import { parseA1, splitSheetName, zoneToA1 } from '../../../src/local/host/a1.ts';
-import { evaluateIn, hostWith } from './support.ts';
-
-const run = (code: string) => evaluateIn(hostWith(''), code);
+import { evaluate, hostWith } from './support.ts';
 
 describe('A1 notation', () => {
   test.each([
@@ -39,7 +37,7 @@ describe('A1 notation', () => {
 describe('sheets', () => {
   test('are inserted, found, ordered, renamed and deleted', () => {
     expect(
-      run(`const first = book.insertSheet('First', 0);
+      evaluate(`const first = book.insertSheet('First', 0);
         book.insertSheet('Second').setName('2nd');
         book.insertSheet();
         book.deleteSheet(book.getSheetByName('Sheet1'));
@@ -51,7 +49,7 @@ describe('sheets', () => {
   });
 
   test('are as large as in Google Sheets', () => {
-    expect(run('const s = book.insertSheet(); return [s.getMaxRows(), s.getMaxColumns()];')).toEqual([
+    expect(evaluate('const s = book.insertSheet(); return [s.getMaxRows(), s.getMaxColumns()];')).toEqual([
       1000, 26,
     ]);
   });
@@ -66,12 +64,12 @@ describe('sheets', () => {
     ['book.insertSheet({ template: sheet })', 'with a template is not implemented'],
     ['book.deleteSheet(book)', 'the argument must be a Sheet'],
   ])('%s throws', (code, message) => {
-    expect(() => run(code)).toThrow(message);
+    expect(() => evaluate(code)).toThrow(message);
   });
 
   test('look as told', () => {
     expect(
-      run(`sheet.setFrozenRows(2); sheet.setFrozenColumns(1); sheet.setFrozenColumns(0);
+      evaluate(`sheet.setFrozenRows(2); sheet.setFrozenColumns(1); sheet.setFrozenColumns(0);
         sheet.setColumnWidths(2, 2, 150).setRowHeight(1, 40).setTabColor('#336699').setHiddenGridlines(true);
         sheet.hideColumns(5); sheet.hideRows(7, 2); sheet.showRows(8);
         book.insertSheet('Hidden').hideSheet();
@@ -93,7 +91,7 @@ describe('where the data ends', () => {
     ['sheet.appendRow(["\'a", 1]).appendRow(["\'b", 2]);', [2, 2, 'A1:B2']],
   ])('%s', (code, expected) => {
     expect(
-      run(
+      evaluate(
         `${code} return [sheet.getLastRow(), sheet.getLastColumn(), sheet.getDataRange().getA1Notation()];`,
       ),
     ).toEqual(expected);
@@ -101,7 +99,7 @@ describe('where the data ends', () => {
 
   test('a row appended to a full sheet makes it longer', () => {
     expect(
-      run(`sheet.deleteRows(3, 998); sheet.getRange('A2').setValue(1); sheet.appendRow([2]);
+      evaluate(`sheet.deleteRows(3, 998); sheet.getRange('A2').setValue(1); sheet.appendRow([2]);
         return [sheet.getMaxRows(), sheet.getRange('A3').getValue()];`),
     ).toEqual([3, 2]);
   });
@@ -110,7 +108,7 @@ describe('where the data ends', () => {
 describe('ranges', () => {
   test('know their place', () => {
     expect(
-      run(`const range = sheet.getRange(2, 3, 4, 2);
+      evaluate(`const range = sheet.getRange(2, 3, 4, 2);
         return [range.getA1Notation(), range.getRow(), range.getColumn(), range.getNumRows(), range.getNumColumns(),
           range.getLastRow(), range.getLastColumn(), range.getCell(2, 2).getA1Notation(),
           range.offset(1, 1).getA1Notation(), range.offset(0, 0, 1, 1).getA1Notation(),
@@ -120,14 +118,14 @@ describe('ranges', () => {
 
   test('stay where they are when rows are inserted above', () => {
     expect(
-      run(`const range = sheet.getRange('A2').setValue(5); sheet.insertRowsBefore(1, 2);
+      evaluate(`const range = sheet.getRange('A2').setValue(5); sheet.insertRowsBefore(1, 2);
         return [range.getA1Notation(), range.getValue(), sheet.getRange('A4').getValue()];`),
     ).toEqual(['A2', '', 5]);
   });
 
   test('are merged and parted', () => {
     expect(
-      run(`const range = sheet.getRange('A1:B2').merge();
+      evaluate(`const range = sheet.getRange('A1:B2').merge();
         return [range.isPartOfMerge(), range.breakApart().isPartOfMerge()];`),
     ).toEqual([true, false]);
   });
@@ -136,7 +134,7 @@ describe('ranges', () => {
     ["sheet.getRange('Data!A1')", 'Range not found'],
     ["book.getRange('NOWHERE')", 'Range not found'],
   ])('%s throws', (code, message) => {
-    expect(() => run(code)).toThrow(message);
+    expect(() => evaluate(code)).toThrow(message);
   });
 
   test.each([
@@ -145,14 +143,14 @@ describe('ranges', () => {
     ["sheet.getRange('Sheet1!B2')", 'B2'],
     ["sheet.getRange('B2:B')", 'B2:B1000'],
   ])('%s', (code, expected) => {
-    expect(run(`return ${code}.getA1Notation();`)).toBe(expected);
+    expect(evaluate(`return ${code}.getA1Notation();`)).toBe(expected);
   });
 });
 
 describe('named ranges', () => {
   test('are set, moved, listed, renamed and removed', () => {
     expect(
-      run(`book.setNamedRange('STATIONS', sheet.getRange('A1:B5'));
+      evaluate(`book.setNamedRange('STATIONS', sheet.getRange('A1:B5'));
         book.setNamedRange('TANKS', sheet.getRange('D1'));
         book.setNamedRange('STATIONS', sheet.getRange('A1:B6'));
         book.getNamedRanges().find((n) => n.getName() === 'TANKS').setName('FUEL_TANKS');
@@ -165,7 +163,7 @@ describe('named ranges', () => {
 
   test('grow with their rows', () => {
     expect(
-      run(`book.setNamedRange('STATIONS', sheet.getRange('A2:B5')); sheet.insertRowsAfter(3, 2);
+      evaluate(`book.setNamedRange('STATIONS', sheet.getRange('A2:B5')); sheet.insertRowsAfter(3, 2);
         sheet.insertRowBefore(1);
         return book.getRangeByName('STATIONS').getA1Notation();`),
     ).toBe('A3:B8');
@@ -174,7 +172,9 @@ describe('named ranges', () => {
   test.each(['A1', 'ABC123', 'R1C1', '1ST', 'WITH SPACE', 'a-b', 'TRUE', ''])(
     "can't be called '%s'",
     (name) => {
-      expect(() => run(`book.setNamedRange('${name}', sheet.getRange('A1'));`)).toThrow("can't name a range");
+      expect(() => evaluate(`book.setNamedRange('${name}', sheet.getRange('A1'));`)).toThrow(
+        "can't name a range",
+      );
     },
   );
 });
@@ -182,7 +182,7 @@ describe('named ranges', () => {
 describe('protections', () => {
   test('are recorded, listed by type and removed', () => {
     expect(
-      run(`sheet.getRange('A1:B2').protect().setDescription('catalogue').setWarningOnly(true);
+      evaluate(`sheet.getRange('A1:B2').protect().setDescription('catalogue').setWarningOnly(true);
         sheet.protect().setUnprotectedRanges([sheet.getRange('D1:D9')]);
         book.insertSheet('Other').protect();
         const ranges = book.getProtections(SpreadsheetApp.ProtectionType.RANGE);
@@ -197,7 +197,7 @@ describe('protections', () => {
 
   test('move with their cells, and go with them', () => {
     expect(
-      run(`sheet.getRange('A3:B4').protect();
+      evaluate(`sheet.getRange('A3:B4').protect();
         sheet.insertRowBefore(1);
         const [moved] = sheet.getProtections(SpreadsheetApp.ProtectionType.RANGE);
         const place = moved.getRange().getA1Notation();
@@ -207,7 +207,7 @@ describe('protections', () => {
   });
 
   test('bind nobody', () => {
-    expect(run("sheet.protect(); return sheet.getRange('A1').setValue(3).getValue();")).toBe(3);
+    expect(evaluate("sheet.protect(); return sheet.getRange('A1').setValue(3).getValue();")).toBe(3);
   });
 });
 

@@ -28,7 +28,7 @@ export function describeFunction(name: string, ...names: readonly string[]): Fun
   };
 }
 
-/** What a script expression gives in a fresh workbook; `sheet` is its first sheet, `book` the workbook. */
+/** What the body of a function gives; `sheet` is the first sheet, `book` the workbook. */
 export function evaluateIn(host: LocalHost, body: string): unknown {
   const script = `function test() {
     const book = SpreadsheetApp.getActiveSpreadsheet();
@@ -38,3 +38,6 @@ export function evaluateIn(host: LocalHost, body: string): unknown {
   host.loadScript({ evaluate: scriptRealm(script), functions: [] });
   return host.run('test');
 }
+
+/** The same in a fresh workbook. */
+export const evaluate = (body: string) => evaluateIn(hostWith(''), body);
