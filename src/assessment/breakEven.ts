@@ -1,3 +1,4 @@
+import { toSi } from '../units.ts';
 import type { Cost } from './cost.ts';
 
 /** When a package has cost as much as the baseline. */
@@ -19,5 +20,5 @@ export function breakEven(own: Cost, baseline: Cost): BreakEven | undefined {
   const saving = baseline.hourFlown.value - own.hourFlown.value;
   if (dearer <= 0 && saving >= 0) return { cheaper: 'from the first hour' };
   if (dearer >= 0 && saving <= 0) return { cheaper: 'never' };
-  return { cheaper: dearer > 0 ? 'after' : 'up to', time: (dearer / saving) * 3600 };
+  return { cheaper: dearer > 0 ? 'after' : 'up to', time: toSi('time', dearer / saving, 'h') };
 }

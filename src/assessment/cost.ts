@@ -1,10 +1,11 @@
 import type { Package } from '../tables/packages.ts';
+import { hour } from '../units.ts';
 import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import { costFindings } from './costFindings.ts';
 import type { Engine } from './engine.ts';
 import type { Finding } from './finding.ts';
-import { cruiseFuelFlow, fuelAtHome, type HourlyCost, hour, hourlyCostOf } from './hourlyCost.ts';
+import { cruiseFuelFlow, fuelAtHome, type HourlyCost, hourlyCostOf } from './hourlyCost.ts';
 import type { Price } from './price.ts';
 import { type ScopeItem, scopeOf } from './scope.ts';
 

@@ -1,5 +1,6 @@
 import { alternatorSurplus, batteryTime, requiredBatteryTime } from '../engineering/electrical.ts';
 import type { Package } from '../tables/packages.ts';
+import { toSi } from '../units.ts';
 import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
@@ -19,7 +20,7 @@ export interface Electrical {
   readonly findings: readonly Finding[];
 }
 
-const timeToNotice = 5 * 60; // s; common practice, no source
+const timeToNotice = toSi('time', 5, 'min'); // common practice, no source
 const derating = 0.8; // of an aged, cold battery; common practice, no source
 const peukertExponent = { 'lead-acid': 1.15, lithium: 1.05 } as const; // common practice, no source
 

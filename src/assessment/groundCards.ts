@@ -2,6 +2,7 @@ import { hotDayTemperature } from '../engineering/air.ts';
 import { requiredBatteryTime } from '../engineering/electrical.ts';
 import { defaultFixedPitchSpeedFraction } from '../engineering/propellerEfficiency.ts';
 import type { Package } from '../tables/packages.ts';
+import { fromSi } from '../units.ts';
 import type { Assessment } from './assess.ts';
 import { bands, type CardFigure, type TestCard } from './testCard.ts';
 
@@ -74,7 +75,7 @@ function coolingCard({ cooling, flight }: Assessment): TestCard {
       'nose into wind, cowling closed, idle and then taxi power, until temperatures stand still or near a limit',
     figures,
     record: 'every minute; oil pressure, time to the first limit',
-    reduce: `add (hot day − OAT): hot day at this field ${(hotDayTemperature(height) - 273.15).toFixed(0)} °C (14 CFR 23.1043)`,
+    reduce: `add (hot day − OAT): hot day at this field ${fromSi('temperature', hotDayTemperature(height), '°C').toFixed(0)} °C (14 CFR 23.1043)`,
     caution: 'stop at the first limit; predictions standing still are an indication only',
   };
 }

@@ -2,7 +2,7 @@ import { powerAvailable } from '../engineering/enginePower.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Rates } from '../tables/rates.ts';
-import { toSi } from '../units.ts';
+import { hour, toSi } from '../units.ts';
 import type { Configuration } from './configuration.ts';
 import type { Context } from './context.ts';
 import type { Engine } from './engine.ts';
@@ -31,8 +31,6 @@ export const oxygenAltitude = toSi('height', 12_500, 'ft');
 /** Part of the package, or an option aboard that is named so. */
 export const hasOxygen = (engine: Package, { equipment }: Configuration): boolean =>
   engine.oxygen || equipment.some(({ name }) => nameKey(name).includes('oxygen'));
-
-export const hour = 3600; // s
 
 /** Price per m³ of the fuel a package burns, and whether the home field sells it; nothing where the rates do not name it. */
 export function fuelAtHome(

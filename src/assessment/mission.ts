@@ -1,3 +1,4 @@
+import { fromSi } from '../units.ts';
 import { type Condition, conditionName } from './condition.ts';
 import type { Cost } from './cost.ts';
 import type { Finding } from './finding.ts';
@@ -36,7 +37,7 @@ export const burntFuel = (legs: readonly Leg[]) =>
 /** Fuel bought and hours flown; undefined where a price is missing. */
 export function missionPrice(cost: Cost, { asked, legs }: Mission): number | undefined {
   if (legs === undefined || cost.fuelPrice === undefined || !cost.hourFlown.complete) return undefined;
-  const hours = flownTime(legs) / 3600;
+  const hours = fromSi('time', flownTime(legs), 'h');
   const fuel = (burntFuel(legs) / asked.engine.fuelDensity) * cost.fuelPrice;
   return fuel + (cost.hourFlown.value - (cost.perHour.fuel ?? 0)) * hours;
 }

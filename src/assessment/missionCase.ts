@@ -5,6 +5,7 @@ import type { MassTotal } from '../engineering/massItem.ts';
 import type { Mission } from '../tables/mission.ts';
 import type { Package } from '../tables/packages.ts';
 import type { Tank } from '../tables/tanks.ts';
+import { toSi } from '../units.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import type { ClimbSpeed } from './coolingClimbs.ts';
@@ -38,7 +39,7 @@ export interface MissionCase {
 }
 
 /** Start, taxi, run-up and takeoff as handbooks of light aircraft allow for them: common practice, from memory. */
-const taxiTime = 5 * 60; // s at takeoff fuel flow
+const taxiTime = toSi('time', 5, 'min'); // at takeoff fuel flow
 
 /** What a mission is asked of: everything but the answer. */
 export type Assessed = Omit<Assessment, 'mission' | 'range' | 'findings'>;

@@ -1,9 +1,10 @@
 import { serviceCeilingRate } from '../engineering/climb.ts';
 import { findRoot } from '../engineering/solve.ts';
 import type { Package } from '../tables/packages.ts';
+import { toSi } from '../units.ts';
 import type { Context } from './context.ts';
 
-const scanStep = 609.6; // m, 2,000 ft
+const scanStep = toSi('height', 2000, 'ft');
 
 const sameHeight = 1e-6; // m
 const heightTolerance = 1e-3; // m

@@ -4,7 +4,7 @@
  * Pressure altitude is geopotential. Off-standard air has the standard pressure of its pressure altitude and its own
  * temperature. Troposphere and the isothermal layer above it: −5 km to 20 km.
  */
-import { standardGravity } from '../units.ts';
+import { fromSi, standardGravity, toSi } from '../units.ts';
 import { requireAbove, requireBetween } from './check.ts';
 
 // Defining constants of the US Standard Atmosphere 1976, tables 2 to 4
@@ -146,7 +146,7 @@ function virtualTemperature(pressure: number, temperature: number, dewPoint: num
  * @source Alduchov and Eskridge, J. Appl. Meteorology 35 (1996), equation 21; coefficients read in public code
  */
 function saturationVapourPressure(temperature: number): number {
-  const celsius = temperature - 273.15;
+  const celsius = fromSi('temperature', temperature, '°C');
   return 610.94 * Math.exp((17.625 * celsius) / (243.04 + celsius));
 }
 
@@ -183,6 +183,6 @@ export function viscosity(temperature: number): number {
  */
 export function hotDayTemperature(pressureAltitude: number): number {
   requireBetween('pressureAltitude', pressureAltitude, lowestAltitude, highestAltitude, 'm');
-  const fahrenheit = Math.max(100 - (3.6 * pressureAltitude) / 304.8, -69.7);
-  return (fahrenheit + 459.67) / 1.8;
+  const fahrenheit = Math.max(100 - (3.6 * fromSi('height', pressureAltitude, 'ft')) / 1000, -69.7);
+  return toSi('temperature', fahrenheit, '°F');
 }

@@ -1,5 +1,5 @@
 /** Climb: rate and angle, the speeds that are best for each, ceilings, and the climb to a height. */
-import { standardGravity } from '../units.ts';
+import { standardGravity, toSi } from '../units.ts';
 import {
   type Air,
   type AircraftInFlight,
@@ -14,7 +14,7 @@ import { requireAbove, requireAtLeast } from './check.ts';
 import { findRoot, maximise } from './solve.ts';
 
 /** Rate of climb at the service ceiling, 100 ft/min [m/s]. @source common practice; the absolute ceiling has 0 */
-export const serviceCeilingRate = (100 * 0.3048) / 60;
+export const serviceCeilingRate = toSi('climb', 100, 'ft/min');
 
 const speedTolerance = 1e-4; // m/s; the hump is flat: the rate is right to far more, or to 0.0001 % where k has a corner
 const altitudeTolerance = 0.1; // m

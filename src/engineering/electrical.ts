@@ -1,8 +1,9 @@
 /** How long a battery carries on when the alternator stops, and alternators against load. */
+import { toSi } from '../units.ts';
 import { requireAbove, requireAtLeast, requireBetween } from './check.ts';
 
 /** Battery time after the loss of all generation [s]. @source 14 CFR 23.1353(h) before amendment 64 (30 min from memory) */
-export const requiredBatteryTime = 30 * 60;
+export const requiredBatteryTime = toSi('time', 30, 'min');
 
 export interface BatteryDischarge {
   /** C, as rated [A·s; 1 A·h is 3,600] */

@@ -1,9 +1,12 @@
 /** How long and how far fuel lasts. */
-import { standardGravity } from '../units.ts';
+import { standardGravity, toSi } from '../units.ts';
 import { requireAbove, requireAtLeast, requireBetween } from './check.ts';
 
 /** Fuel to remain at the first intended landing, at normal cruise [s]. @source 14 CFR 91.151(a), flight under VFR */
-export const visualReserveTime = { day: 30 * 60, night: 45 * 60 } as const;
+export const visualReserveTime = {
+  day: toSi('time', 30, 'min'),
+  night: toSi('time', 45, 'min'),
+} as const;
 
 /**
  * Endurance to the reserve: t = F/ṁ − t_r.

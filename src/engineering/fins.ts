@@ -7,6 +7,7 @@
  *   (1946, summary read) confirms the method in flight: constants found at 5,000 ft predicted 20,000 ft usually within
  *   10 °F, slightly closer with the density behind the engine (σ here is that ahead of it)
  */
+import { toSi } from '../units.ts';
 import { requireAbove, requireAtLeast } from './check.ts';
 
 /** What is common to the same part of all engines; temperatures in kelvin. */
@@ -23,7 +24,7 @@ export interface FinLaw {
   readonly gasTemperatureSlope: number;
 }
 
-const fahrenheit = (degrees: number) => (degrees + 459.67) / 1.8; // K
+const fahrenheit = (degrees: number) => toSi('temperature', degrees, '°F');
 
 /**
  * Exponents from flight tests read in the summary of NACA TN 584 (Schey and Pinkel, 1936): T_h − T_a as the 0.38 power of

@@ -4,10 +4,14 @@
  * Momentum theory (Rankine, Froude): thrust T at true airspeed V draws the air in w faster, T = 2 ρ A (V + w) w, and
  * the power given to the air is T (V + w). Profile and installation losses are one efficiency k: k P = T (V + w).
  */
+import { toSi } from '../units.ts';
 import { requireAbove, requireAtLeast, requireBetween } from './check.ts';
 
 /** Least height of the tips above the ground, level, tyres and struts static [m]. @source 14 CFR 23.925(a) before amendment 64 */
-export const requiredGroundClearance = { nosewheel: 7 * 0.0254, tailwheel: 9 * 0.0254 } as const;
+export const requiredGroundClearance = {
+  nosewheel: toSi('length', 7, 'in'),
+  tailwheel: toSi('length', 9, 'in'),
+} as const;
 
 /**
  * Area swept by the propeller: A = π D² / 4.

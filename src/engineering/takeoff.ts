@@ -1,5 +1,5 @@
 /** Takeoff: ground roll to lift-off, then the distance through the air to 50 ft. */
-import { standardGravity } from '../units.ts';
+import { standardGravity, toSi } from '../units.ts';
 import { type Air, type AircraftInFlight, thrust } from './aircraftInFlight.ts';
 import { requireAbove, requireAtLeast, requireBetween, requireFinite } from './check.ts';
 import { drag, dragCoefficient, dynamicPressure, withDragArea } from './dragPolar.ts';
@@ -17,7 +17,7 @@ export const rollingFriction = {
 } as const;
 
 /** Height of the obstacle, 50 ft [m]. @source 14 CFR 23.53 before amendment 64 (from memory) */
-export const obstacleHeight = 50 * 0.3048;
+export const obstacleHeight = toSi('height', 50, 'ft');
 
 /** Lift-off speed over stall speed [-]. @source common practice */
 const liftOffFactor = 1.1;
