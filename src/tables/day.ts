@@ -6,7 +6,7 @@ const calendar = /^(\d{4})-(\d{2})-(\d{2})$/;
 /** A day as 2026-03-14, which sorts as text; undefined for a day that no calendar has. */
 function dayText(year: number, month: number, date: number): string | undefined {
   const found = new Date(Date.UTC(year, month - 1, date));
-  const exists = found.getUTCMonth() === month - 1 && found.getUTCDate() === date;
+  const exists = found.getUTCFullYear() === year && found.getUTCMonth() === month - 1;
   return exists ? found.toISOString().slice(0, 10) : undefined;
 }
 

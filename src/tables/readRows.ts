@@ -37,16 +37,15 @@ function isRecord(table: Table<Fields>, line: Line, indexes: ColumnIndexes): boo
 function unitsOfColumns(
   table: Table<Fields>,
   indexes: ColumnIndexes,
-  line: Line | undefined,
+  { cells: unitCells, row }: Line,
   records: readonly Line[],
-  row: number,
   log: FaultLog,
 ): Units {
   const units = new Map<string, string | undefined>();
   for (const [key, field] of Object.entries(table.fields)) {
     const index = indexes.get(key);
     if (index === undefined) continue;
-    const cell = line?.cells[index];
+    const cell = unitCells[index];
     if (isNoUnit(cell) && !records.some(({ cells }) => hasValue([cells[index]]))) continue;
     units.set(key, readUnit(table.name, field, cell, { row, column: `unit of ${field.label}` }, log));
   }
@@ -91,13 +90,12 @@ export function readRows<F extends Fields>(
   }
   const indexes = columnIndexes(table, lines, log);
   const [first, ...records] = lines.body;
-  const unitsRow = lines.header.row + 1;
   if (first !== undefined && isRecord(table, first, indexes)) {
     const cell = first.cells.find((each) => !isBlank(each));
     log.fault(table.name, { row: first.row }, cell, 'a row of units under the header: lb, in, …');
     return [];
   }
-  const units = unitsOfColumns(table, indexes, first, records, first?.row ?? unitsRow, log);
+  const units: Units = first ? unitsOfColumns(table, indexes, first, records, log) : new Map();
   if (records.length === 0 && table.required) log.absent(table.name, {}, 'at least one row');
 
   const keys = fields.filter(([, { key }]) => key);

@@ -30,6 +30,8 @@ describe('numberIn', () => {
     ['.25', 0.25],
     ['12.375', 12.375],
     ['5.', 5],
+    [1e12, 1e12], // nothing in a sheet is larger
+    ['-1000000000000', -1e12],
   ])('%j is %d', (cell, number) => {
     expect(numberIn(cell)).toBe(number);
   });
@@ -100,5 +102,6 @@ test('a cell is quoted so that it can be found, and no longer than it helps', ()
   expect(quoted(false)).toBe('FALSE');
   expect(quoted(foreignDate)).toBe('a date');
   expect(quoted(' ')).toBe('an empty cell');
+  expect(quoted('x'.repeat(60))).toBe(`"${'x'.repeat(60)}"`);
   expect(quoted('x'.repeat(200))).toBe(`"${'x'.repeat(60)}…"`);
 });

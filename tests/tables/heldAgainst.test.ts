@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { readCatalogue } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
+import { flag, quantity } from '../../src/tables/field.ts';
 import { readQuoteTerms } from '../../src/tables/quote.ts';
+import { meantLabel } from '../../src/tables/readCell.ts';
 import { buildFaults, buildOf, catalogueOf, smallBuild } from './smallBuild.ts';
 import { faultsOf, put, smallWorkbook, withCell } from './smallWorkbook.ts';
 
@@ -286,5 +288,71 @@ describe('terms of a quote', () => {
     expect(faults(['discount', 'much', 'USD'], ['payment 1', 60, '%'], ['payment 2', 60, '%'])).toEqual([
       'quote, row 3 (discount), value: got "much", expected a number without unit or separators',
     ]);
+  });
+});
+
+describe('a fault hides what follows from it, and nothing else', () => {
+  test('the same column and row of another table', () => {
+    const grids = withCell('equipment', 3, 'fits', 'Oak');
+    put(grids.tanks, 3, 'fits', 'Oak');
+    expect(faultsOf(grids).map((fault) => fault.replace(/:.*/, ''))).toEqual([
+      'equipment, row 3 (radio), fits',
+      'tanks, row 3, fits',
+    ]);
+  });
+
+  test('another column of the row', () => {
+    const grids = withCell('stations', 3, 'arm', 'abeam');
+    put(grids.stations, 3, 'usual', 300);
+    expect(faultsOf(grids).map((fault) => fault.replace(/:.*/, ''))).toEqual([
+      'stations, row 3 (pilot), arm',
+      'stations, row 3 (pilot), usual',
+    ]);
+  });
+
+  test('the unit of an attribute', () => {
+    expect(faultsOf(withCell('packages', 13, 'unit', 'lb'))).toEqual([
+      expect.stringMatching(/^packages, row 13 \(restricted rpm to\), unit: got "lb", expected a unit: rpm/),
+    ]);
+  });
+});
+
+test('a price of fuel is a number of at least 0, in a currency a volume', () => {
+  expect(faultsOf(withCell('rates', 2, 'value', 'dear'))).toEqual([
+    'rates, row 2 (avgas), value: got "dear", expected a number without unit or separators',
+  ]);
+  expect(faultsOf(withCell('rates', 2, 'value', -1))).toEqual([
+    'rates, row 2 (avgas), value: got -1, expected a number of at least 0',
+  ]);
+  expect(faultsOf(withCell('rates', 2, 'value', 0))).toEqual([]);
+  for (const unit of ['AUSD/US gal', 'USD', 'USD/kg', 'US gal'])
+    expect(faultsOf(withCell('rates', 2, 'unit', unit))).toEqual([
+      `rates, row 2 (avgas), unit: got "${unit}", expected a currency and a volume, such as USD/US gal or EUR/L`,
+    ]);
+});
+
+test('the label that was probably meant is the nearest, of equals the first', () => {
+  expect(meantLabel('maximun', ['maximum', 'maximal'])).toBe('maximum');
+  expect(meantLabel('maximun', ['maximal', 'maximum'])).toBe('maximum');
+  expect(meantLabel('tank c', ['tank a', 'tank b'])).toBe('tank a');
+  expect(meantLabel('colour', ['system', 'weight'])).toBeUndefined();
+});
+
+describe('fields', () => {
+  const share = quantity('fraction', 'share', { help: '' });
+
+  test('beside "%", 1.5 may be one and a half or a hundred and fifty; 1.6 and 25 may not be a share', () => {
+    expect(share.read(1.5, '%')).toEqual({ expected: expect.stringContaining('1.5 % or 150 %') });
+    expect(share.read(1.6, '%')).toEqual({ value: expect.closeTo(0.016, 12) });
+    expect(share.read(25, '%')).toEqual({ value: expect.closeTo(0.25, 12) });
+  });
+
+  test('the unit a new sheet starts with: the one of the limits, else the first of its kind', () => {
+    expect(quantity('mass', 'weight', { help: '' }).customaryUnit).toBe('lb');
+    expect(quantity('mass', 'weight', { in: 'kg', help: '' }).customaryUnit).toBe('kg');
+  });
+
+  test('a tick box is TRUE or FALSE in a drop-down', () => {
+    expect(flag('fitted', { help: '' }).choices).toEqual(['TRUE', 'FALSE']);
   });
 });

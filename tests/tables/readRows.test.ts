@@ -224,6 +224,28 @@ describe('units', () => {
       ]);
   });
 
+  test('one value of a column wants its unit, however many cells are empty', () => {
+    expect(faultsOf(withCell('components', 2, 'price', ''))).toEqual([
+      'components, row 2, unit of price: got an empty cell, expected a currency code of three letters, such as USD',
+    ]);
+  });
+
+  test('a header with nothing below it is a table without rows', () => {
+    const grids = smallWorkbook();
+    expect(faultsOf({ ...grids, cooling: grids.cooling.slice(0, 1) })).toEqual([]);
+    expect(faultsOf({ ...grids, tanks: grids.tanks.slice(0, 1), loadings: [] })).toEqual([
+      'tanks: got nothing, expected at least one row',
+    ]);
+  });
+
+  test('a record in the place of the units is one by its name, without any number', () => {
+    const grids = smallWorkbook();
+    grids.stations[1] = ['pilot', '', '', '', '', '', '', ''];
+    expect(faultsOf(grids)).toContain(
+      'stations, row 2: got "pilot", expected a row of units under the header: lb, in, …',
+    );
+  });
+
   test('nothing below, nothing to measure: no unit is needed', () => {
     const grids = smallWorkbook();
     put(grids.components, 2, 'lead time', '');
