@@ -4,6 +4,7 @@
  */
 import { airSpecificHeat } from './air.ts';
 import { requireAbove, requireAtLeast, requireBetween } from './check.ts';
+import { dynamicPressure } from './dragPolar.ts';
 
 /** Of the total pressure ahead, what arrives at the face of the core [-]. Common practice, no source. */
 export const defaultInletRecovery = 0.8;
@@ -87,8 +88,8 @@ export function coolingPressureAvailable(
   requireAtLeast('slipstream', slipstream, 0, 'Pa');
   requireBetween('inletRecovery', inletRecovery, 0, 1, '');
   requireBetween('exitPressureCoefficient', exitPressureCoefficient, -2, 1, '');
-  const dynamicPressure = (density * trueAirspeed ** 2) / 2;
-  return inletRecovery * (dynamicPressure + slipstream) - exitPressureCoefficient * dynamicPressure;
+  const pressure = dynamicPressure(trueAirspeed, density);
+  return inletRecovery * (pressure + slipstream) - exitPressureCoefficient * pressure;
 }
 
 /**

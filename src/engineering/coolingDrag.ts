@@ -3,6 +3,7 @@ import { requireAtLeast, requireBetween } from './check.ts';
 import { slipstreamPressure } from './coolingAir.ts';
 import type { CoolingFlow } from './coolingFlow.ts';
 import type { CoolingCondition, CoolingDuct } from './coolingStream.ts';
+import { dynamicPressure } from './dragPolar.ts';
 
 export interface CoolingDrag {
   readonly momentum: number; // N
@@ -26,13 +27,13 @@ export interface CoolingDrag {
 export function coolingDrag(duct: CoolingDuct, condition: CoolingCondition, flow: CoolingFlow): CoolingDrag {
   requireAtLeast('leakageDragArea', duct.leakageDragArea, 0, 'm²');
   requireBetween('exitAngle', duct.exitAngle, 0, Math.PI / 2, 'rad');
-  const dynamicPressure = (flow.density * condition.trueAirspeed ** 2) / 2;
+  const pressure = dynamicPressure(condition.trueAirspeed, flow.density);
   const slipstream = slipstreamPressure(duct.slipstreamShare, condition.thrust, condition.discArea);
-  const entering = Math.sqrt((2 * (dynamicPressure + slipstream)) / flow.density);
-  const expelling = Math.max(0, flow.exitPressureDrop + duct.exitPressureCoefficient * dynamicPressure);
+  const entering = Math.sqrt((2 * (pressure + slipstream)) / flow.density);
+  const expelling = Math.max(0, flow.exitPressureDrop + duct.exitPressureCoefficient * pressure);
   const leaving = Math.sqrt((2 * expelling) / flow.exitDensity);
   return {
     momentum: flow.airflow * (entering - leaving * Math.cos(duct.exitAngle)),
-    leakage: duct.leakageDragArea * dynamicPressure,
+    leakage: duct.leakageDragArea * pressure,
   };
 }

@@ -4,6 +4,7 @@ import { slipstreamPressure } from './coolingAir.ts';
 import { type CoolingDrag, coolingDrag } from './coolingDrag.ts';
 import { type CoolingFlow, coolingFlow } from './coolingFlow.ts';
 import type { CoolingCondition, CoolingStream } from './coolingStream.ts';
+import { dynamicPressure } from './dragPolar.ts';
 import { exchangerTemperature } from './exchangerTemperature.ts';
 
 /**
@@ -45,7 +46,6 @@ export function coolingResult(stream: CoolingStream, condition: CoolingCondition
 
 function flagsOf(stream: CoolingStream, condition: CoolingCondition, flow: CoolingFlow): CoolingFlag[] {
   if (flow.airflow === 0) return ['noAirflow'];
-  const dynamicPressure = (flow.density * condition.trueAirspeed ** 2) / 2;
   const slipstream = slipstreamPressure(stream.slipstreamShare, condition.thrust, condition.discArea);
-  return slipstream > dynamicPressure ? ['mostlySlipstream'] : [];
+  return slipstream > dynamicPressure(condition.trueAirspeed, flow.density) ? ['mostlySlipstream'] : [];
 }

@@ -2,6 +2,7 @@
 import type { Air, AircraftInFlight, Mixture, PowerSetting } from './aircraftInFlight.ts';
 import { requireAtLeast } from './check.ts';
 import { levelFlight } from './levelFlight.ts';
+import { simpson } from './simpson.ts';
 
 export interface CruiseConditions {
   /** Usually a fraction of maximum continuous power. */
@@ -112,14 +113,19 @@ export function cruiseOnFuel(
 ): CruiseLeg | undefined {
   requireAtLeast('fuel', fuel, 0, 'kg');
   const step = fuel / steps;
-  let distance = 0;
-  let time = 0;
+  const states: CruiseState[] = [];
   for (let i = 0; i <= steps; i++) {
     const state = cruiseState(aircraft, conditions, startMass - i * step);
     if (state === undefined) return undefined;
-    const simpson = i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2;
-    distance += (simpson * step * state.groundSpeed) / (3 * state.fuelFlow);
-    time += (simpson * step) / (3 * state.fuelFlow);
+    states.push(state);
   }
+  const distance = simpson(
+    states.map(({ groundSpeed, fuelFlow }) => groundSpeed / fuelFlow),
+    step,
+  );
+  const time = simpson(
+    states.map(({ fuelFlow }) => 1 / fuelFlow),
+    step,
+  );
   return { distance, fuel, time };
 }

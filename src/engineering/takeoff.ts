@@ -3,6 +3,7 @@ import { standardGravity, toSi } from '../units.ts';
 import { type Air, type AircraftInFlight, thrust } from './aircraftInFlight.ts';
 import { requireAbove, requireAtLeast, requireBetween, requireFinite } from './check.ts';
 import { drag, dragCoefficient, dynamicPressure, withDragArea } from './dragPolar.ts';
+import { simpson } from './simpson.ts';
 import { stallSpeed } from './stall.ts';
 
 /** Rolling friction of surfaces, μ [-]. @source typical values of aircraft design textbooks (from memory) */
@@ -133,17 +134,22 @@ function groundRun(
 ): { readonly distance: number; readonly time: number } | undefined {
   if (headwind >= liftOffSpeed) return { distance: 0, time: 0 };
   const step = (liftOffSpeed - headwind) / speedIntervals;
-  let distance = 0;
-  let time = 0;
+  const accelerations: number[] = [];
   for (let i = 0; i <= speedIntervals; i++) {
-    const groundSpeed = i * step;
-    const a = acceleration(headwind + groundSpeed);
+    const a = acceleration(headwind + i * step);
     if (a <= 0) return undefined;
-    const simpson = i === 0 || i === speedIntervals ? 1 : i % 2 === 1 ? 4 : 2;
-    distance += (simpson * groundSpeed) / a;
-    time += simpson / a;
+    accelerations.push(a);
   }
-  return { distance: (distance * step) / 3, time: (time * step) / 3 };
+  return {
+    distance: simpson(
+      accelerations.map((a, i) => (i * step) / a),
+      step,
+    ),
+    time: simpson(
+      accelerations.map((a) => 1 / a),
+      step,
+    ),
+  };
 }
 
 /**
