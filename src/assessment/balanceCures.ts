@@ -6,6 +6,7 @@ import { type CriticalLoading, type WorstMargins, worstMargins } from '../engine
 import { nameKey } from '../tables/cell.ts';
 import type { Assessment } from './assess.ts';
 import { attempt } from './attempt.ts';
+import { ballastArm } from './ballastArm.ts';
 import type { Context } from './context.ts';
 import { everyLoading } from './everyLoading.ts';
 import { tankStations } from './loadStations.ts';
@@ -98,9 +99,7 @@ export function balanceCures(
     const { margin, limit } = found[side];
     if (margin >= holds) return [];
     const aftwards = side === 'forward' ? 1 : -1;
-    const toArm = [airframe.ballastArm, airframe.firewallArm].find(
-      (arm): arm is number => arm !== undefined && aftwards * (arm - limit) > 0,
-    );
+    const toArm = ballastArm(airframe, limit, aftwards);
     if (toArm === undefined) return [];
     const ballast = leastWeight(
       side,

@@ -3,6 +3,7 @@ import { add } from '../engineering/massItem.ts';
 import type { Mission as MissionTable } from '../tables/mission.ts';
 import type { Assessment, Comparison } from './assess.ts';
 import { attempt } from './attempt.ts';
+import { ballastArm } from './ballastArm.ts';
 import { homeField } from './field.ts';
 import { answerMission, type MissionAnswer } from './mission.ts';
 import type { MissionCase } from './missionCase.ts';
@@ -133,9 +134,7 @@ export function ballast({ asked, distance, answer }: Refused): string[] {
   const first = worse(answer);
   if (first === undefined || first.margin >= 0) return [];
   const aftwards = first.critical.side === 'forward' ? 1 : -1;
-  const arm = [airframe.ballastArm, airframe.firewallArm].find(
-    (place): place is number => place !== undefined && aftwards * (place - first.critical.limit) > 0,
-  );
+  const arm = ballastArm(airframe, first.critical.limit, aftwards);
   if (arm === undefined) return [];
   let weight = 0;
   for (let step = 0; step < mostBallastSteps; step++) {

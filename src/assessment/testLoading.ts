@@ -5,6 +5,7 @@ import { worstMargins } from '../engineering/worstMargin.ts';
 import type { Station } from '../tables/stations.ts';
 import { toSi } from '../units.ts';
 import type { Assessment } from './assess.ts';
+import { ballastArm } from './ballastArm.ts';
 import type { Context } from './context.ts';
 import { everyLoading, heaviestLoading } from './everyLoading.ts';
 import { burnPath } from './loadingCheck.ts';
@@ -51,12 +52,6 @@ function testTanks({ package: engine, configuration, fuel, payload }: Assessment
     minimum: Math.min(tank.maximum, (least[index] ?? 0) * engine.fuelDensity),
   }));
 }
-
-/** Where ballast would have to sit to get to a limit: the airframe's place for it, or the firewall. */
-const ballastArmFor = ({ airframe }: Context['catalogue'], side: Side, limit: number) =>
-  [airframe.ballastArm, airframe.firewallArm].find(
-    (arm): arm is number => arm !== undefined && (side === 'aft' ? arm > limit : arm < limit),
-  );
 
 /**
  * The loading that reaches a CG limit with the pilot alone, at takeoff or on the way to empty tanks: the worst of all
@@ -105,7 +100,7 @@ export function testLoading(context: Context, assessment: Assessment, side: Side
       flown(least.map((load, index) => load + share * ((found.loads[index] as number) - load))),
     );
   }
-  const arm = ballastArmFor(catalogue, side, found.limit);
+  const arm = ballastArm(catalogue.airframe, found.limit, side === 'aft' ? 1 : -1);
   const room = heaviestLoading(context, envelope) - outermost.weight;
   if (arm === undefined || room <= 0) return outermost;
   const most = flown(found.loads, { weight: room, arm });
