@@ -13,7 +13,8 @@ import type { TestName, TestResult } from '../tables/testResults.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { flapSettings } from './stallSpeeds.ts';
-import { airspeedOf, compareResults, geometricClimb } from './testComparison.ts';
+import { compareResults } from './testComparison.ts';
+import { airspeedOf, geometricClimb } from './testOutcome.ts';
 
 /** Rows of the tables as the measurements make them; undefined where nothing was measured for a table. */
 export interface AdoptedResults {

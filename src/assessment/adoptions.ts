@@ -29,9 +29,9 @@ import type { Quote } from './quote.ts';
 import { recalibrate } from './recalibration.ts';
 import { recalibrationWords, weighingFirst } from './recalibrationRows.ts';
 import { reconcile } from './reconciliation.ts';
-import { effectWords } from './reconciliationRows.ts';
 import { tableUnits } from './tableUnits.ts';
 import { weighingCheck } from './weighingCheck.ts';
+import { effectWords } from './weighingEffect.ts';
 import { weighedEquipmentFindings } from './weighingEquipment.ts';
 
 /** What is to be written into the tables, and what a person is told before it is. */
