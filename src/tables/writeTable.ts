@@ -44,8 +44,10 @@ export function writeRows<F extends Fields>(
   ];
 }
 
-const textOf = (cell: Cell) =>
-  cell === null ? 'empty' : typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell);
+const textOf = (cell: Cell, unit: string) => {
+  if (cell === null) return 'empty';
+  return typeof cell === 'boolean' ? String(cell).toUpperCase() : `${cell} ${unit}`.trimEnd();
+};
 
 /** Attributes under attribute, value, unit, note; what stood there before is kept in the note. */
 export function writeAttributes<F extends Fields>(
@@ -61,13 +63,8 @@ export function writeAttributes<F extends Fields>(
       .filter(([key]) => key in values)
       .map(([key, field]): Cell[] => {
         const unit = unitOfField(field, unitOf);
-        const was = textOf(cellOf(field, before[key], unitOf));
-        return [
-          field.label,
-          cellOf(field, values[key], unitOf),
-          unit,
-          `before ${when}: ${was} ${unit}`.trimEnd(),
-        ];
+        const was = textOf(cellOf(field, before[key], unitOf), unit);
+        return [field.label, cellOf(field, values[key], unitOf), unit, `before ${when}: ${was}`];
       }),
   ];
 }

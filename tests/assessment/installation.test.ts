@@ -155,6 +155,10 @@ describe('on its wheels', () => {
       expect(stance.greatestWheelLoad).toBeUndefined();
       if (wheel === 'main wheel arm') expect(stance.tipAngle).toBeUndefined();
     }
+    // Too heavy for any loading: no loading to be the worst
+    expect(
+      installed('Ash', airframe('maximum zero-fuel weight', 1005, 'lb')).greatestWheelLoad,
+    ).toBeUndefined();
     expect(installed('Ash').tipAngle).toBeUndefined();
   });
 
@@ -169,6 +173,9 @@ describe('on its wheels', () => {
     ]);
     expect(loads(300)).toEqual([['check', 'nosewheel load, worst loading', 359.3]]);
     expect(loads(360)).toEqual([]);
+    // On the limit is not beyond it
+    expect(loads((900 * 15) / 55).map(([gravity]) => gravity)).toEqual(['check']);
+    expect(loads((900 * 15 + 500 * 10 + 180 * 7) / 55)).toEqual([]);
   });
 
   test('empty CG behind the main wheels: on its tail; before those of a tailwheel: on its nose', () => {

@@ -31,6 +31,12 @@ describe('a weighing that says how well it is known', () => {
     );
   });
 
+  test('its CG alone: the weight scatters as its basis does', () => {
+    const { empty } = assessed('Ash', airframe('empty CG known to', 0.4, 'in'));
+    expect(empty.expectedCg.halfWidth / inch).toBeCloseTo(0.4, 9);
+    expect(pounds(empty.mass.weightHalfWidth)).toBeCloseTo(5.4, 9);
+  });
+
   test('its CG as far as is said, exactly where nothing is', () => {
     expect(assessed('Ash', known(0.4)).empty.expectedCg.halfWidth / inch).toBeCloseTo(0.4, 9);
     expect(assessed('Ash', known('')).empty.expectedCg.halfWidth).toBeCloseTo(0, 12);
@@ -61,6 +67,25 @@ describe('which tanks are aboard', () => {
   });
 });
 
+test('weighed without powerplant, unusable fuel aboard: that of an optional tank comes with the tank', () => {
+  // 900, 262 of Ash, 14 of the tank and half a gallon of 6 lb in it
+  const grids: TableGrids = {
+    ...withRows(airframe('weighed with package', ''), 'tanks', [
+      'tip tank',
+      92,
+      10,
+      0.5,
+      1,
+      '',
+      '',
+      true,
+      14,
+    ]),
+    loadings: [],
+  };
+  expect(pounds(assessed('Ash', grids).empty.mass.nominal.weight)).toBeCloseTo(900 + 262 + 14 + 3, 9);
+});
+
 describe('options and packages', () => {
   const fits = (item: string, cell: Cell, grids = small) =>
     withCells(grids, 'equipment', [item], { fits: cell });
@@ -77,6 +102,12 @@ describe('options and packages', () => {
       assessed('Ash', grids).configuration.findings.map(({ subject }) => subject);
     expect(leftOut(fits('fairings', 'Birch'))).toEqual([]);
     expect(leftOut(fits('lights', 'Birch'))).toEqual(['lights']);
+    const tank = (fitted: boolean): TableGrids => ({
+      ...withRows(small, 'tanks', ['tip tank', 92, 10, 0, 1, 'Birch', false, fitted, 14]),
+      loadings: [],
+    });
+    expect(leftOut(tank(false))).toEqual([]);
+    expect(leftOut(tank(true))).toEqual(['tip tank']);
   });
 
   test('what is needed and aboard, what is excluded and is not: nothing to say', () => {
