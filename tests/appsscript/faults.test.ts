@@ -29,10 +29,7 @@ beforeEach(async () => {
 /** Runs a menu's action. @returns all that a person is told */
 const told = (action: string) => toldBy(host, action).words;
 
-const sheetId = (name: string) =>
-  host.workbook.model.getters
-    .getSheetIds()
-    .find((id) => host.workbook.model.getters.getSheetName(id) === name) as string;
+const sheetId = (name: string) => host.workbook.sheetIdNamed(name) as string;
 
 const actions = ['issueQuoteFromMenu', 'compareIssuedQuotes', 'checkData'] as const;
 const buildersActions = [

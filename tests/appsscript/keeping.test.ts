@@ -203,7 +203,7 @@ describe('blocks', () => {
     workbook.setCell('Findings', 'L40', own);
     again();
     const { getters } = host.workbook.model;
-    const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === 'Findings') ?? '';
+    const id = host.workbook.sheetIdNamed('Findings') ?? '';
     const cell = getters.getCell({ sheetId: id, col: 11, row: 39 });
     expect(cell?.isFormula && cell.compiledFormula.toFormulaString(getters)).toBe(own);
   });

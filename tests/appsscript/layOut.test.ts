@@ -61,9 +61,10 @@ describe('a workbook laid out from nothing', () => {
   });
 
   test('shows every number of its blocks with all its digits', () => {
-    const { getters } = godwit.host.workbook.model;
+    const { workbook } = godwit.host;
+    const { getters } = workbook.model;
     for (const { name } of layout.sheets.filter(({ results }) => results.length > 0)) {
-      const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === name) as string;
+      const id = workbook.sheetIdNamed(name) as string;
       for (const position of getters.getEvaluatedCellsPositions(id)) {
         const { value, formattedValue } = getters.getEvaluatedCell(position);
         if (typeof value !== 'number') continue;

@@ -94,7 +94,7 @@ export const valuesOf = (page: Page, sheet: string, columns = 12, rows = 160): P
   page.evaluate(
     ([name, right, bottom]) => {
       const { getters } = workbook.workbook.model;
-      const id = getters.getSheetIds().find((each) => getters.getSheetName(each) === name) ?? '';
+      const id = workbook.workbook.sheetIdNamed(name) ?? '';
       const width = Math.min(Number(right), getters.getNumberCols(id));
       const height = Math.min(Number(bottom), getters.getNumberRows(id));
       const position = (row: number) => (_: unknown, col: number) =>
@@ -125,7 +125,7 @@ export async function select(page: Page, sheet: string, col: number, row: number
     ([name, c, r]) => {
       const { model } = workbook.workbook;
       const { getters } = model;
-      const sheetIdTo = getters.getSheetIds().find((each) => getters.getSheetName(each) === name) ?? '';
+      const sheetIdTo = workbook.workbook.sheetIdNamed(name) ?? '';
       const sheetIdFrom = getters.getActiveSheetId();
       if (sheetIdTo !== sheetIdFrom) model.dispatch('ACTIVATE_SHEET', { sheetIdFrom, sheetIdTo });
       model.selection.selectCell(Number(c), Number(r));
