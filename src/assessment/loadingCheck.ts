@@ -74,9 +74,7 @@ export function burnPath(
     states.push(loadedWith(empty, stations, left));
   }
   const lightestFirst = states.reverse();
-  return lightestFirst.filter(
-    (state, index) => index === 0 || state.weight > (lightestFirst[index - 1]?.weight ?? 0),
-  );
+  return lightestFirst.filter((state, index) => state.weight > (lightestFirst[index - 1]?.weight ?? 0));
 }
 
 /** The least CG margin on the way; undefined where it begins beyond the envelope. */

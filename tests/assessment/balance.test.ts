@@ -9,6 +9,7 @@ import { compare } from '../../src/assessment/assess.ts';
 import { balanceCures } from '../../src/assessment/balanceCures.ts';
 import type { Finding } from '../../src/assessment/finding.ts';
 import { burnPath } from '../../src/assessment/loadingCheck.ts';
+import { worstLoadings } from '../../src/assessment/worstLoadings.ts';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import type { Tank } from '../../src/tables/tanks.ts';
@@ -130,6 +131,12 @@ describe('weights', () => {
     expect(
       told('Ash', 'maximum weight', airframe('maximum takeoff weight', 1010, 'lb', unlimited())),
     ).toEqual([]);
+  });
+
+  test('with the minimum fuel of 30.6 lb no loading is left under 1,020 lb; with less there is', () => {
+    const comparison = compare(catalogueOf(airframe('maximum takeoff weight', 1020, 'lb', unlimited())));
+    const found = worstLoadings(comparison.context, packageOf(comparison, 'Ash'));
+    expect(found.map(({ fuel }) => fuel)).toEqual(['any', 'none']);
   });
 
   test('too heavy for the zero-fuel weight: that is the limit named', () => {

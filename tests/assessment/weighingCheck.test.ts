@@ -67,6 +67,7 @@ describe('two weighings, by hand', () => {
   test('their mean, their spread, and half of it where that is more than the scales', () => {
     const { aircraft, findings } = twice();
     expect((aircraft?.weight ?? 0) / pound).toBeCloseTo(908.5, 9);
+    expect((aircraft?.cg ?? 0) / inch).toBeCloseTo((71_625 + 72_801) / (2 * 908.5), 9);
     expect((aircraft?.spread?.weight ?? 0) / pound).toBeCloseTo(17, 9);
     expect((aircraft?.weightHalfWidth ?? 0) / pound).toBeCloseTo(8.5, 9);
     expect(findings.find(({ subject }) => subject === 'repeatability')).toMatchObject({ gravity: 'check' });
