@@ -7,6 +7,7 @@ import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { sample } from '../sample.ts';
+import { stopped } from './told.ts';
 
 const patience = 600_000; // ms: every call of an action is tried in turn
 const { host: laidOut } = await openLocalWorkbook(sample('godwit-as-built'));
@@ -313,9 +314,16 @@ describe('whatever call fails', () => {
   const attempt = (name: string, call: number) => {
     host.workbook.calls.reset();
     host.workbook.calls.failAt(call);
+    const alerts = host.workbook.ui.alerts.length;
     try {
       act(name, 'OK');
-    } catch {}
+    } catch (error) {
+      expect((error as Error).message).toMatch(stopped);
+    }
+    const failure = host.workbook.ui.alerts
+      .slice(alerts)
+      .find(({ prompt }) => prompt.includes('Service failed'));
+    if (failure !== undefined) expect(failure.prompt).toMatch(stopped);
     host.workbook.calls.reset();
   };
   /** The calls of an action; what comes before its first write only reads. */

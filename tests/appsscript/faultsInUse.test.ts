@@ -17,6 +17,7 @@ import { isOwn } from '../../src/workbook/own.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { headerRow } from '../../src/workbook/tableSource.ts';
 import { sample } from '../sample.ts';
+import { everySoMany } from './callSites.ts';
 import { withoutBlocks } from './olderLayout.ts';
 import { withoutSpareRows } from './spareRows.ts';
 import { foreign, type Told, told } from './told.ts';
@@ -103,6 +104,9 @@ function missing(before: Iterable<string>, after: Iterable<string>): string[] {
     return count <= 0;
   });
 }
+
+const clearStop = (call: number) =>
+  `It stopped on the way: Service failed at call ${call}. Nothing is lost: do it again.`;
 
 /** What a person is told, in words for persons. */
 function clearly(host: LocalHost, [action, answers, values]: Action): Told {
@@ -342,5 +346,39 @@ describe('a cell of the books of quotes and former values changed by hand', () =
     renameSheet(host, 'Q-0001 A', 'Old quote');
     expect(told(host, 'issueQuote', [], []).result).toContain('Q-0001 A');
     expect(host.values('Old quote!A1:H60')).toEqual(copy);
+  });
+});
+
+describe('any call of an action fails: it says so, changes nothing, and can be done again', () => {
+  test.each(looking)('%s', async (...action) => {
+    const host = await open();
+    const { calls } = host.workbook;
+    clearly(host, action); // reads the library
+    calls.reset();
+    const sound = clearly(host, action);
+    const { count } = calls;
+    const before = cellContents(host);
+    for (let call = 1; call <= count; call++) {
+      calls.reset();
+      calls.failAt(call);
+      const { words, isShown } = clearly(host, action);
+      if (words.includes('Service failed')) expect(words).toContain(clearStop(call));
+      else expect(isShown || words === sound.words, `call ${call}`).toBe(true); // a lock that is not given back
+    }
+    calls.reset();
+    expect(cellContents(host)).toEqual(before);
+    expect(clearly(host, action)).toEqual(sound);
+  });
+
+  test('laying out', async () => {
+    const host = await open();
+    const { calls } = host.workbook;
+    host.run('layOutTables_', {});
+    const { count } = calls;
+    for (const call of everySoMany(40, count, 'laying out')) {
+      calls.reset();
+      calls.failAt(call);
+      expect(clearly(host, ['layOutFromMenu']).words).toContain(clearStop(call));
+    }
   });
 });

@@ -5,6 +5,7 @@ import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { canonicalText, type Inputs } from '../../src/tables/inputs.ts';
 import { smallInputs, withCell } from '../assessment/quoteFixture.ts';
 import { quoteHost, registered, sheetNames } from './quoteHost.ts';
+import { stopped } from './told.ts';
 
 const patience = 600_000; // ms: every call of an issue is tried in turn
 
@@ -186,7 +187,9 @@ describe('numbers are unique and gapless', () => {
     host.workbook.calls.failAt(call);
     try {
       issue(host);
-    } catch {}
+    } catch (error) {
+      expect((error as Error).message).toMatch(stopped);
+    }
     host.workbook.calls.reset();
   };
 

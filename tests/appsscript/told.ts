@@ -4,6 +4,9 @@ import type { Answer } from '../../src/local/host/ui.ts';
 /** Words that are not for persons: what an error of the language says, or a value that is none. */
 export const foreign = /Cannot |undefined|is not a|not iterable|Unexpected|JSON|null|NaN|\[object/;
 
+/** What is said to a call that failed. */
+export const stopped = /^It stopped on the way: Service failed at call \d+\. Nothing is lost: do it again\.$/;
+
 /** What a person gets from an action. */
 export interface Told {
   readonly words: string;
