@@ -11,7 +11,7 @@ import type { Cell } from '../../src/tables/cell.ts';
 import { fromSi, toSi } from '../../src/units.ts';
 import { catalogueOf } from '../tables/smallBuild.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
-import { withAttribute, withCells } from './flightFixture.ts';
+import { withAttribute, withCells, withRows } from './flightFixture.ts';
 import { packageOf } from './sampleCatalogue.ts';
 
 const small: TableGrids = smallWorkbook();
@@ -49,6 +49,16 @@ describe('fuel flow', () => {
     expect(fromSi('power', below[0]?.power ?? 0, 'hp')).toBeCloseTo(0.65 * 120, 9);
     // 30 gal at 7.5 an hour, half an hour kept
     expect((rich?.endurance ?? 0) / 3600).toBeCloseTo(3.5, 6);
+  });
+
+  test('rich and lean each by their own points', () => {
+    const lean = withRows(small, 'fuel points', ['Ash', 'lean', 75, 0.42, ''], ['Ash', 'lean', 60, 0.42, '']);
+    const flows = assessed('Ash', lean).fuel.settings.map(({ flow }) => gallonsAnHour(flow));
+    expect(flows.slice(1, 4)).toEqual([
+      expect.closeTo(7.5, 6),
+      expect.closeTo((90 * 0.42) / 6, 6),
+      expect.closeTo((78 * 0.42) / 6, 6),
+    ]);
   });
 
   test('takeoff; what must be shown on the ground: 125 % with a pump, 150 % by gravity (14 CFR 23.955)', () => {
@@ -240,6 +250,20 @@ describe('payload and range', () => {
     expect(range(airframe('maximum zero-fuel weight', 905, 'lb'))).toBeUndefined();
   });
 
+  test('a cruise below the field is one at its height', () => {
+    const from = (elevation: number, cruise: number) =>
+      withAttribute(
+        withAttribute(small, 'mission', 'field elevation', elevation, 'ft'),
+        'mission',
+        'cruise altitude',
+        cruise,
+        'ft',
+      );
+    const [below, level] = [range(from(5000, 3000)), range(from(5000, 5000))];
+    expect(below?.fullTanks?.range).toBeGreaterThan(0);
+    expect(below?.fullTanks?.range).toBeCloseTo(level?.fullTanks?.range ?? 0, 6);
+  });
+
   test('full tanks: taxi fuel is burnt before takeoff, up to the ramp weight', () => {
     expect(pounds(range()?.fullTanks?.payload)).toBeCloseTo(1600 + 5.1 - 905.4 - 180, 6);
     expect(pounds(range(airframe('maximum ramp weight', 1602, 'lb'))?.fullTanks?.payload)).toBeCloseTo(
@@ -336,6 +360,29 @@ describe('electrics: Ash 6 A, 3 of them essential; radio 2 A and lights 5 A; 20 
       1,
       9,
     );
+  });
+
+  test('enough of everything: nothing to say', () => {
+    expect(electrical({ 'alternator output idle': [14, 'A'] }).findings).toEqual([]);
+  });
+
+  test('what stands alone in an engine that stops without electricity', () => {
+    const single = (alternators: Cell) => {
+      const { singleFailures, findings } = electrical({ ...needy, alternators: [alternators] });
+      const told = findings.filter(({ subject }) => subject === 'single failures');
+      return [singleFailures, told.map(({ gravity, text }) => `${gravity} ${text.slice(0, 13)}`)];
+    };
+    const shown = 'note show on the g';
+    expect(single('')).toEqual([['not known'], ['check the number of', shown]]);
+    expect(single(0)).toEqual([['battery'], ['stop no alternator', shown]]);
+    expect(single(1)).toEqual([['alternator'], [shown]]);
+    expect(single(2)).toEqual([[], [shown]]);
+  });
+
+  test('one of two out is not known without output or essential load', () => {
+    const two = { alternators: [2] } as const;
+    expect(electrical({ ...two, 'alternator output cruise': ['', 'A'] }).surplusOneOut).toBeUndefined();
+    expect(electrical({ ...two, 'essential load': ['', 'A'] }).surplusOneOut).toBeUndefined();
   });
 
   test('what is not given is not known, and said once', () => {
