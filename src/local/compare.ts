@@ -6,6 +6,7 @@ import { type Catalogue, readCatalogue, type TableGrids } from '../tables/catalo
 import { type Cell, nameKey } from '../tables/cell.ts';
 import { type Block, isFilled } from './block.ts';
 import { htmlReport } from './htmlReport/htmlReport.ts';
+import { type LocalWorkbook, openLocalWorkbook } from './localWorkbook.ts';
 import { withMission } from './missionOverrides.ts';
 import { sayProgress } from './progress.ts';
 import { cautionsText, comparisonText } from './report/comparisonText.ts';
@@ -14,7 +15,6 @@ import { findingsText } from './report/findingsText.ts';
 import { plainText, terminalColours } from './report/layout.ts';
 import { weighingText } from './report/weighingText.ts';
 import { readTableFolder } from './tableFolder.ts';
-import { type LocalWorkbook, openLocalWorkbook } from './workbook.ts';
 
 /** What `npm start` was asked for. */
 export interface CompareOptions {

@@ -4,7 +4,7 @@ import { zoneToA1 } from '../../src/local/host/a1.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { scriptRealm } from '../../src/local/host/node/scriptRealm.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
+import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { sample } from '../sample.ts';
 import { stopped } from './told.ts';

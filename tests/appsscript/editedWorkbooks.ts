@@ -4,7 +4,7 @@ import { expect } from 'vitest';
 import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { inputCells } from '../../src/tables/inputs.ts';
 import type { Layout } from '../../src/workbook/layout.ts';

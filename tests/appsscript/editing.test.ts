@@ -1,6 +1,6 @@
 /** One weight is changed in its cell: payload, CG and findings follow as worked out by hand. */
 import { expect, test } from 'vitest';
-import { openLocalWorkbook } from '../../src/local/workbook.ts';
+import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import { sample } from '../sample.ts';
 
 const godwit = sample('godwit');

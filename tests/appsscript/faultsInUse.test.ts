@@ -11,7 +11,7 @@ import type { Zone } from '../../src/local/host/engine.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import type { Answer } from '../../src/local/host/ui.ts';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { isOwn } from '../../src/workbook/own.ts';
 import { layout } from '../../src/workbook/sheets.ts';

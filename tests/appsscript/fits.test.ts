@@ -1,6 +1,6 @@
 /** Every text of the laid-out workbook can be read in its cell, with the widths of Arial's letters. */
 import { describe, expect, test } from 'vitest';
-import { openLocalWorkbook } from '../../src/local/workbook.ts';
+import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { sample, sampleNames } from '../sample.ts';
 import { clippings } from './textFit.ts';

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { dataFiles } from '../../src/local/build.ts';
 import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Grids, Layout } from '../../src/workbook/layout.ts';
 import { layout as wholeLayout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';

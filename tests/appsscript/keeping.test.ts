@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { LocalWorkbook, localHost } from '../../src/local/workbook.ts';
+import { LocalWorkbook, localHost } from '../../src/local/localWorkbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';
 

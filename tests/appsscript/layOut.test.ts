@@ -4,7 +4,7 @@ import { cautions } from '../../src/assessment/cautions.ts';
 import { gravityLabels } from '../../src/assessment/finding.ts';
 import { softwareVersion } from '../../src/assessment/version.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
-import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/workbook.ts';
+import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';

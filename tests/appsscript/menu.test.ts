@@ -1,7 +1,7 @@
 /** The menu, before and after a person has authorised the script. */
 import { describe, expect, test } from 'vitest';
 import type { MenuRecord } from '../../src/local/host/ui.ts';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 
 const captions = ({ items }: MenuRecord) =>
   items.flatMap((item) => (item.kind === 'item' ? [item.caption] : []));

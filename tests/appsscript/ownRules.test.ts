@@ -7,7 +7,7 @@ import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { scriptRealm } from '../../src/local/host/node/scriptRealm.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Layout } from '../../src/workbook/layout.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';

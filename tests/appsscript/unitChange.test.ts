@@ -1,6 +1,6 @@
 /** A unit that a person changes: the charts say it at once, by the trigger that Google runs at every edit. */
 import { expect, test } from 'vitest';
-import { localHost } from '../../src/local/workbook.ts';
+import { localHost } from '../../src/local/localWorkbook.ts';
 import { sample } from '../sample.ts';
 
 const grids = sample('minimal');

@@ -11,7 +11,7 @@ import { extremeLoading } from '../../src/engineering/loading.ts';
 import type { LoadingLimits } from '../../src/engineering/loadingPolygon.ts';
 import { dataFiles, scriptText } from '../../src/local/build.ts';
 import { loadEngine } from '../../src/local/host/node/loadEngine.ts';
-import { openLocalWorkbook } from '../../src/local/workbook.ts';
+import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { toSi } from '../../src/units.ts';

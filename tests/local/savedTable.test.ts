@@ -1,9 +1,9 @@
 /** Tables laid out in a workbook and saved again say what they said. */
 import { describe, expect, test } from 'vitest';
+import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import { tablesToSave } from '../../src/local/preview/page/tables.ts';
 import { savedTable } from '../../src/local/savedTable.ts';
 import { csvOfGrid, gridOfCsv } from '../../src/local/tableFolder.ts';
-import { openLocalWorkbook } from '../../src/local/workbook.ts';
 import { readCatalogue, type TableGrids } from '../../src/tables/catalogue.ts';
 import type { Grid } from '../../src/tables/cell.ts';
 import { layout } from '../../src/workbook/sheets.ts';

@@ -4,7 +4,7 @@ import type { Grid } from '../../tables/cell.ts';
 import { layout } from '../../workbook/sheets.ts';
 import { headerRow } from '../../workbook/tableSource.ts';
 import { dataFiles, scriptText } from '../build.ts';
-import { functionDescriptors } from '../workbook.ts';
+import { functionDescriptors } from '../localWorkbook.ts';
 import type { OpeningData } from './openingData.ts';
 import { type Storage, shown } from './storage.ts';
 
