@@ -54,9 +54,7 @@ const attribute = (sheet: string, label: string): Cell[] =>
 const compared = (label: string, occurrence = 0) =>
   Number(workbook.block('PACKAGE_COMPARISON').filter(([cell]) => cell === label)[occurrence]?.[2]);
 const states = () =>
-  host.workbook.model.getters
-    .getSheetIds()
-    .some((id) => host.workbook.model.getters.getSheetName(id) === 'Former values')
+  host.workbook.sheetIdNamed('Former values') !== undefined
     ? workbook
         .values('Former values')
         .slice(1)
@@ -125,9 +123,7 @@ describe('a weighing', () => {
     const formula = () =>
       host.workbook.model.getters.getCellText(cellAt('B', at('empty weight')), { showFormula: true });
     const cellAt = (column: string, row: number) => ({
-      sheetId: host.workbook.model.getters
-        .getSheetIds()
-        .find((id) => host.workbook.model.getters.getSheetName(id) === 'Airframe') as string,
+      sheetId: host.workbook.sheetIdNamed('Airframe') as string,
       col: column.charCodeAt(0) - 65,
       row: row - 1,
     });

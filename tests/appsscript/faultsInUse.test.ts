@@ -56,10 +56,7 @@ told(used, 'issueQuoteFromMenu');
 told(used, 'adoptWeighing', [OK]);
 told(used, 'compareIssuedQuotes');
 const saved = withoutSpareRows(snapshotOf(used.workbook), small);
-const sheetId = ({ workbook }: LocalHost, name: string) =>
-  workbook.model.getters
-    .getSheetIds()
-    .find((id) => workbook.model.getters.getSheetName(id) === name) as string;
+const sheetId = ({ workbook }: LocalHost, name: string) => workbook.sheetIdNamed(name) as string;
 const open = () => localHost(saved, files);
 
 const tables = small.sheets.flatMap((sheet) => sheet.tables);
@@ -350,7 +347,7 @@ describe('a cell of the books of quotes and former values changed by hand', () =
 });
 
 describe('any call of an action fails: it says so, changes nothing, and can be done again', () => {
-  test.each(looking)('%s', async (...action) => {
+  test.each(looking.map((action) => [action[0], action] as const))('%s', async (_, action) => {
     const host = await open();
     const { calls } = host.workbook;
     clearly(host, action); // reads the library

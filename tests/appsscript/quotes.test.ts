@@ -312,8 +312,7 @@ describe('numbers are unique and gapless', () => {
     ]);
     host.run('compareIssuedQuotes');
     expect(host.values('Quotes issued!G2:L2')[0]?.at(-1)).toContain('changed by hand: Total with tax');
-    const { getters } = host.workbook.model;
-    const sheetId = getters.getSheetIds().find((id) => getters.getSheetName(id) === 'Q-0001 A') as string;
+    const sheetId = host.workbook.sheetIdNamed('Q-0001 A') as string;
     host.workbook.dispatch('DELETE_SHEET', { sheetId, sheetName: 'Q-0001 A' });
     expect(remarks()).toContain('The sheet Q-0001 A is gone; the record holds what was issued');
   });
