@@ -1,5 +1,6 @@
 /** Faults that show when values are held against each other: at the limit, with a cell missing, with another fault beside. */
 import { describe, expect, test } from 'vitest';
+import { readBuild } from '../../src/tables/build.ts';
 import { readCatalogue } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
@@ -229,6 +230,12 @@ describe('what is left on the scales', () => {
 });
 
 test('a tank that ran dry is one of the tanks table, in any case', () => {
+  const workbook = smallWorkbook();
+  const catalogue = catalogueOf({
+    ...workbook,
+    tanks: [...workbook.tanks, ['aft tank', 110, 5, 0, 1, '', true, '', 0]],
+    loadings: [],
+  });
   const dry = (tank: string) => {
     const grids = smallBuild();
     grids['test results'].forEach((row, index) => {
@@ -238,11 +245,12 @@ test('a tank that ran dry is one of the tanks table, in any case', () => {
     put(grids['test results'], last, 'test', 'unusable fuel');
     put(grids['test results'], last, 'tank', tank);
     put(grids['test results'], last, 'volume', 1);
-    return buildFaults(grids);
+    return readBuild(grids, catalogue).faults.map(faultText);
   };
   expect(dry('Main Tank')).toEqual([]);
+  expect(dry('aft tank')).toEqual([]);
   expect(dry('tip tank')).toEqual([
-    'test results, row 6 (unusable fuel), tank: got "tip tank", expected a tank of the tanks table (main tank)',
+    'test results, row 6 (unusable fuel), tank: got "tip tank", expected a tank of the tanks table (main tank, aft tank)',
   ]);
 });
 
