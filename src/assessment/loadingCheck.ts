@@ -77,16 +77,20 @@ export function burnPath(
   return lightestFirst.filter((state, index) => state.weight > (lightestFirst[index - 1]?.weight ?? 0));
 }
 
-/** The least CG margin on the way; undefined where it begins beyond the envelope. */
+/**
+ * The least CG margin on the way; undefined where it begins beyond the envelope.
+ * @param momentHalfWidth how well the moment is known
+ */
 export function worstOnTheWay(
   path: readonly LoadedAircraft[],
   stations: readonly LoadStation[],
   envelope: Envelope,
+  momentHalfWidth = 0,
 ): CriticalLoading | undefined {
   const heaviestState = path[path.length - 1] as LoadedAircraft;
   return heaviestState.weight > heaviest(envelope) * (1 + 1e-9)
     ? undefined
-    : worstMargins({ stations, forward: path, aft: path }, envelope).worst;
+    : worstMargins({ stations, forward: path, aft: path }, envelope, momentHalfWidth).worst;
 }
 
 export function checkLoading(

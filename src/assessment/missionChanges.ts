@@ -130,9 +130,9 @@ export function ballast({ asked, distance, answer }: Refused): string[] {
   const worse = ({ loading }: MissionAnswer): LegBalance | undefined =>
     [loading?.out, loading?.back]
       .filter((balance) => balance !== undefined)
-      .sort((one, other) => one.margin - other.margin)[0];
+      .sort((one, other) => one.critical.margin - other.critical.margin)[0];
   const first = worse(answer);
-  if (first === undefined || first.margin >= 0) return [];
+  if (first === undefined || first.critical.margin >= 0) return [];
   const aftwards = first.critical.side === 'forward' ? 1 : -1;
   const arm = ballastArm(airframe, first.critical.limit, aftwards);
   if (arm === undefined) return [];
@@ -146,9 +146,9 @@ export function ballast({ asked, distance, answer }: Refused): string[] {
       return [`${display.text('weight', weight, 'ceil')} of ballast at ${display.text('arm', arm)}`];
     }
     const now = worse(found);
-    if (now === undefined || now.margin >= 0 || now.critical.side !== first.critical.side) return [];
+    if (now === undefined || now.critical.margin >= 0 || now.critical.side !== first.critical.side) return [];
     // As much again as the worst state lacks, and a little more: it must end inside
-    const target = now.critical.cg - aftwards * (now.margin - 1e-5);
+    const target = now.critical.cg - aftwards * (now.critical.margin - 1e-5);
     const { value: more } = attempt(() => ballastWeight(now.critical.weight, now.critical.cg, target, arm));
     if (more === undefined) return []; // the limit has moved to the other side of it
     weight += more;

@@ -36,9 +36,9 @@ function balanceCondition(asked: MissionCase, leg: Leg['name'], balance: LegBala
   if (balance === undefined)
     return stated(named, 'not known', 'no seating, or heavier than the CG limits go');
   const { display } = asked.context;
-  const { critical, margin, share } = balance;
+  const { critical, share } = balance;
   const words = `${display.text('arm', critical.cg)} at ${display.text('weight', critical.weight)}, ${critical.side} limit ${display.text('arm', critical.limit)}${asked.cgHalfWidth > 0 ? `, empty CG known to ±${display.text('arm', asked.cgHalfWidth)}` : ''}`;
-  return measured(named, 'arm', margin, share, words);
+  return measured(named, 'arm', critical.margin, share, words);
 }
 
 function speedCondition(asked: MissionCase, { field, flown }: Leg): Condition {

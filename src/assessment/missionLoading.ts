@@ -8,9 +8,8 @@ import type { Seating } from './seating.ts';
 
 /** CG from start-up to the last drop of one leg. */
 export interface LegBalance {
+  /** its margin has how well the empty CG is known taken off */
   readonly critical: CriticalLoading;
-  /** inside the limit by so much, how well the empty CG is known taken off */
-  readonly margin: number;
   /** of the width of the limits at that weight */
   readonly share: number;
 }
@@ -21,11 +20,10 @@ function legBalance(asked: MissionCase, { loads }: Seating, leg: Leg): LegBalanc
   const stations = [...seatStations(context.catalogue.stations), ...tankStations(engine, tanks)];
   const fuel = fuelInTanks(tanks, leg.fuel / engine.fuelDensity).map((volume) => volume * engine.fuelDensity);
   const path = burnPath(empty, stations, [...loads, ...fuel], tanks);
-  const critical = worstOnTheWay(path, stations, envelope);
+  const critical = worstOnTheWay(path, stations, envelope, cgHalfWidth * empty.weight);
   if (critical === undefined) return undefined;
   const { forward, aft } = limitsAt(envelope, critical.weight);
-  const margin = critical.margin - (cgHalfWidth * empty.weight) / critical.weight;
-  return { critical, margin, share: margin / (aft - forward) };
+  return { critical, share: critical.margin / (aft - forward) };
 }
 
 /** How people and bags sit, and the CG that gives on both legs. */
@@ -47,8 +45,8 @@ export function bestSeating(
   for (const seating of seatings) {
     const loading = { seating, out: legBalance(asked, seating, out), back: legBalance(asked, seating, back) };
     const margin = Math.min(
-      loading.out?.margin ?? Number.NEGATIVE_INFINITY,
-      loading.back?.margin ?? Number.NEGATIVE_INFINITY,
+      loading.out?.critical.margin ?? Number.NEGATIVE_INFINITY,
+      loading.back?.critical.margin ?? Number.NEGATIVE_INFINITY,
     );
     if (margin >= 0) return loading;
     if (best === undefined || margin > greatest) {

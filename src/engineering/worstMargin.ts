@@ -13,7 +13,7 @@ import type { LoadingPolygon } from './loadingPolygon.ts';
 export interface CriticalLoading extends Loading {
   /** whose limit it is */
   readonly side: Side;
-  /** positive inside */
+  /** positive inside, with the moment's half-width taken off */
   readonly margin: number;
   /** the limit at that weight, from the datum */
   readonly limit: number;
@@ -33,11 +33,14 @@ const marginAt = (envelope: Envelope, side: Side, weight: number, moment: number
   return side === 'forward' ? moment / weight - limit : limit - moment / weight;
 };
 
-/** Weights on an edge at which the margin can be least: its ends, corners of the limits between, and each W*. */
+/**
+ * Weights on an edge at which the margin can be least: its ends, corners of the limits between, and each W*.
+ * @param intercept B
+ */
 function candidateWeights(
   from: Loading,
   to: Loading,
-  slope: number,
+  intercept: number,
   envelope: Envelope,
   side: Side,
 ): number[] {
@@ -45,7 +48,6 @@ function candidateWeights(
     .map((point) => point.weight)
     .filter((weight) => weight > from.weight && weight < to.weight);
   const ends = [from.weight, ...corners, to.weight];
-  const intercept = from.moment - slope * from.weight; // B
   const stationary: number[] = [];
   for (let piece = 1; piece < ends.length; piece++) {
     const [low, high] = [ends[piece - 1]!, ends[piece]!];
@@ -79,15 +81,22 @@ function between(from: Loading, to: Loading, weight: number): Loading {
   return { weight, moment, cg: moment / weight, loads };
 }
 
-function worstOn(polygon: LoadingPolygon, envelope: Envelope, side: Side): CriticalLoading {
+function worstOn(
+  polygon: LoadingPolygon,
+  envelope: Envelope,
+  side: Side,
+  momentHalfWidth: number,
+): CriticalLoading {
   const boundary = polygon[side];
+  const shift = side === 'aft' ? momentHalfWidth : -momentHalfWidth;
   let worst = boundary[0]!;
-  let margin = marginAt(envelope, side, worst.weight, worst.moment);
+  let margin = marginAt(envelope, side, worst.weight, worst.moment + shift);
   for (let edge = 1; edge < boundary.length; edge++) {
     const [from, to] = [boundary[edge - 1]!, boundary[edge]!];
     const slope = (to.moment - from.moment) / (to.weight - from.weight);
-    for (const weight of candidateWeights(from, to, slope, envelope, side)) {
-      const candidate = marginAt(envelope, side, weight, from.moment + slope * (weight - from.weight));
+    const intercept = from.moment + shift - slope * from.weight;
+    for (const weight of candidateWeights(from, to, intercept, envelope, side)) {
+      const candidate = marginAt(envelope, side, weight, intercept + slope * weight);
       if (candidate < margin) {
         margin = candidate;
         worst = between(from, to, weight);
@@ -105,10 +114,11 @@ function worstOn(polygon: LoadingPolygon, envelope: Envelope, side: Side): Criti
 
 /**
  * Worst margin to the forward and to the aft limit over every loading, with the loading that has it.
+ * @param momentHalfWidth kg·m by which every moment may be off, either way: it weighs most on the lightest loading
  * @throws RangeError when a loading is heavier than the envelope's last point
  */
-export function worstMargins(polygon: LoadingPolygon, envelope: Envelope): WorstMargins {
-  const forward = worstOn(polygon, envelope, 'forward');
-  const aft = worstOn(polygon, envelope, 'aft');
+export function worstMargins(polygon: LoadingPolygon, envelope: Envelope, momentHalfWidth = 0): WorstMargins {
+  const forward = worstOn(polygon, envelope, 'forward', momentHalfWidth);
+  const aft = worstOn(polygon, envelope, 'aft', momentHalfWidth);
   return { forward, aft, worst: aft.margin < forward.margin ? aft : forward };
 }

@@ -268,6 +268,59 @@ describe('properties', () => {
     );
   });
 
+  test('a moment known to so much: dense brute force finds nothing worse on the way, and comes close', () => {
+    fc.assert(
+      fc.property(
+        withEnvelope,
+        fc.constantFrom<Side>('forward', 'aft'),
+        between(0, 50),
+        ([aircraft, envelope], side, halfWidth) => {
+          const polygon = loadingPolygon(withoutOtherLimits(aircraft));
+          const boundary = polygon[side];
+          const insideAt = (weight: number, moment: number) => {
+            const limit = limitsAt(envelope, weight)[side];
+            return (side === 'aft' ? limit - moment / weight : moment / weight - limit) - halfWidth / weight;
+          };
+          let brute = insideAt(boundary[0]!.weight, boundary[0]!.moment);
+          let steepest = 0;
+          for (let edge = 1; edge < boundary.length; edge++) {
+            const [from, to] = [boundary[edge - 1]!, boundary[edge]!];
+            let previous = insideAt(from.weight, from.moment);
+            for (let step = 1; step <= 1000; step++) {
+              const margin = insideAt(
+                from.weight + ((to.weight - from.weight) * step) / 1000,
+                from.moment + ((to.moment - from.moment) * step) / 1000,
+              );
+              brute = Math.min(brute, margin);
+              steepest = Math.max(steepest, Math.abs(margin - previous));
+              previous = margin;
+            }
+          }
+          const worst = worstMargins(polygon, envelope, halfWidth)[side];
+          expect(worst.margin).toBeLessThan(brute + 1e-7); // brute force finds nothing worse
+          expect(worst.margin).toBeGreaterThan(brute - steepest - 1e-7); // and comes within one step of it
+          // told with the loading as it is: only the margin has the half-width taken off
+          const inside = side === 'aft' ? worst.limit - worst.cg : worst.cg - worst.limit;
+          expect(worst.margin).toBeCloseTo(inside - halfWidth / worst.weight, 7);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('a half-width weighs most on the lightest: by hand, 20 kg·m take 20 mm at 1,000 kg and 10 mm at 2,000', () => {
+    const envelope = envelopeFrom([{ weight: 2000, forward: 0, aft: 10 }]);
+    const states = [
+      { weight: 1000, moment: 9_985, cg: 9.985, loads: [] }, // 15 mm inside
+      { weight: 2000, moment: 19_976, cg: 9.988, loads: [] }, // 12 mm inside
+    ];
+    const along = { stations: [], forward: states, aft: states };
+    expect(worstMargins(along, envelope).aft).toMatchObject({ weight: 2000 });
+    const known = worstMargins(along, envelope, 20).aft;
+    expect(known.weight).toBe(1000);
+    expect(known.margin).toBeCloseTo(-0.005, 12);
+  });
+
   test('the order of stations does not matter', () => {
     fc.assert(
       fc.property(withEnvelope, ([limits, envelope]) => {

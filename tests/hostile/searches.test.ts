@@ -151,11 +151,11 @@ test('ballast for a mission that does not settle is told as not known, and as no
   const worstWith = (catalogue: Catalogue) => {
     const { out, back } = packageOf(compare(catalogue), 'Hazel').mission?.loading ?? {};
     if (out === undefined || back === undefined) throw new Error('no loading');
-    return out.margin < back.margin ? out : back;
+    return out.critical.margin < back.critical.margin ? out.critical : back.critical;
   };
   const slope = ({ cg, weight }: { readonly cg: number; readonly weight: number }) =>
     (0.99 * (cg - godwit.airframe.firewallArm)) / weight;
-  const { critical } = worstWith(receding(3, 1100, slope({ cg: 2.6, weight: 1100 })));
+  const critical = worstWith(receding(3, 1100, slope({ cg: 2.6, weight: 1100 })));
   const by = slope(critical);
   const { margin } = worstWith(receding(critical.cg, critical.weight, by));
   const comparison = compare(receding(critical.cg - margin - 5e-4, critical.weight, by));
