@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { open, type Run } from '../appsscript/interruption.ts';
 import { workbookState } from '../appsscript/workbookState.ts';
 import { record } from './recordedRun.ts';
@@ -19,8 +19,11 @@ export async function failAtEveryCall(what: string, run: Run): Promise<void> {
   );
   let done = 0;
   let repaired = 0;
+  const tellProgress = () =>
+    console.log(`${what}: ${done} of ${names.length} calls failed, ${repaired} workbooks repaired`);
+  afterAll(tellProgress);
   test.each(inPasses.flat())(`${what}: call %i of ${names.length}`, { timeout: patience }, async (call) => {
-    if (++done % 100 === 0) console.log(`${what}: ${done} of ${names.length} failed, ${repaired} repaired`);
+    if (++done % 100 === 0) tellProgress();
     const { made, failure } = failAt(call);
     expect(failure).toContain(`Service failed at call ${call}`);
     expect(made).toEqual(names.slice(0, call));
