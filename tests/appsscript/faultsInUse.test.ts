@@ -347,7 +347,13 @@ describe('a cell of the books of quotes and former values changed by hand', () =
 });
 
 describe('any call of an action fails: it says so, changes nothing, and can be done again', () => {
-  test.each(looking.map((action) => [action[0], action] as const))('%s', async (_, action) => {
+  const again: readonly Action[] = [
+    ...looking,
+    ['compareIssuedQuotes'],
+    ['setOption', [], ['tanks', 'wing tanks', true]],
+    ['setQuotedPackage', [], ['Elm']],
+  ];
+  test.each(again.map((action) => [action[0], action] as const))('%s', async (_, action) => {
     const host = await open();
     const { calls } = host.workbook;
     clearly(host, action); // reads the library
