@@ -319,6 +319,9 @@ describe('properties', () => {
     const known = worstMargins(along, envelope, 20).aft;
     expect(known.weight).toBe(1000);
     expect(known.margin).toBeCloseTo(-0.005, 12);
+    const alone = { stations: [], forward: states.slice(0, 1), aft: states.slice(0, 1) };
+    expect(worstMargins(alone, envelope, 20).aft.margin).toBeCloseTo(-0.005, 12);
+    expect(worstMargins(alone, envelope, 20).forward.margin).toBeCloseTo(9.985 - 0.02, 12);
   });
 
   test('the order of stations does not matter', () => {
