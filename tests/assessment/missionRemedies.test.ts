@@ -136,21 +136,21 @@ describe('nose-heavy: ballast', () => {
 });
 
 describe('what an option does to the empty CG', () => {
-  const rowan = assessed('Rowan');
+  const rowan = () => assessed('Rowan');
   const option = (name: string) => godwit.equipment.find((item) => item.name === name) as Equipment;
 
   test('one that is not aboard: 44 lb at 172 on 1,379 lb at 97.93', () => {
-    const shift = show('length', cgShiftOf(option('rescue parachute'), rowan), 'in');
+    const shift = show('length', cgShiftOf(option('rescue parachute'), rowan()), 'in');
     expect(shift).toBeCloseTo((44 * (172 - 97.93)) / (1379 + 44), 9);
   });
 
   test('one that is aboard: against the aircraft without it', () => {
     const without = (1379 * 97.93 - 24.5 * 141) / (1379 - 24.5);
-    const shift = show('length', cgShiftOf(option('rear seats with belts'), rowan), 'in');
+    const shift = show('length', cgShiftOf(option('rear seats with belts'), rowan()), 'in');
     expect(shift).toBeCloseTo(97.93 - without, 9);
   });
 
   test('one that cannot be had with it: none', () => {
-    expect(cgShiftOf(option('oxygen for four'), rowan)).toBeUndefined();
+    expect(cgShiftOf(option('oxygen for four'), rowan())).toBeUndefined();
   });
 });
