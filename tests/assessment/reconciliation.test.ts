@@ -48,10 +48,10 @@ function expectedWith(weight: number, arm: number): { weight: number; cg: number
 }
 
 describe('the sample: its engine is 20 lb heavier than the data sheet says', () => {
-  const found = reconciled(catalogue, build);
+  const found = () => reconciled(catalogue, build);
 
   test('the likeliest cause is the engine, at the weight it was planted with', () => {
-    const [first, second] = found.causes;
+    const [first, second] = found().causes;
     expect(first?.name).toBe('engine, dry');
     expect((first?.stated ?? 0) / pound).toBeCloseTo(223.6, 9);
     expect(Math.abs((first?.needed ?? 0) / pound - 243.6)).toBeLessThan(2); // other items are off by 1 lb or so too
@@ -67,14 +67,15 @@ describe('the sample: its engine is 20 lb heavier than the data sheet says', () 
   });
 
   test('weight and CG are outside the band, and the unexplained weight sits ahead of the firewall', () => {
-    expect(found.difference.weightInside).toBe(false);
-    expect(found.difference.cgInside).toBe(false);
-    expect((found.difference.arm ?? 0) / inch).toBeLessThan(60);
-    expect(found.place).toBe('aboard');
+    const { difference, place } = found();
+    expect(difference.weightInside).toBe(false);
+    expect(difference.cgInside).toBe(false);
+    expect((difference.arm ?? 0) / inch).toBeLessThan(60);
+    expect(place).toBe('aboard');
   });
 
   test('payload falls by what it is heavier than stated', () => {
-    const { before, after, fromStated } = found;
+    const { before, after, fromStated } = found();
     const lost = before.payload.fullFuel.nominal - after.payload.fullFuel.nominal;
     expect(lost).toBeCloseTo(fromStated.weight, 6);
     expect(fromStated.weight / pound).toBeCloseTo(1425.4 - 1402, 0);

@@ -6,7 +6,7 @@ import { groundCards } from '../../src/assessment/groundCards.ts';
 import { stallCards } from '../../src/assessment/stallCards.ts';
 import { bandOf, type TestCard } from '../../src/assessment/testCard.ts';
 import { testLoading } from '../../src/assessment/testLoading.ts';
-import type { TableGrids } from '../../src/tables/catalogue.ts';
+import type { Catalogue, TableGrids } from '../../src/tables/catalogue.ts';
 import { toSi } from '../../src/units.ts';
 import { sample } from '../sample.ts';
 import { asBuiltGrids } from './asBuilt.ts';
@@ -27,14 +27,12 @@ const cardsOf = ({ context, assessment }: ReturnType<typeof assessed>): TestCard
 const figure = (card: TestCard | undefined, label: RegExp) =>
   card?.figures.find((each) => label.test(each.label));
 
-const godwit = assessed(asBuiltGrids(), 'Rowan');
-const cards = cardsOf(godwit);
-const card = (name: TestCard['name']) => cards.find((each) => each.name === name);
+const godwit = () => assessed(asBuiltGrids(), 'Rowan');
+const card = (name: TestCard['name']) => cardsOf(godwit()).find((each) => each.name === name);
 
 describe('the loadings that reach the CG limits', () => {
   /** Limits between the points of the envelope, worked here. */
-  function limits(grids: TableGrids, weight: number): { forward: number; aft: number } {
-    const points = catalogueOf(grids).envelope;
+  function limits(points: Catalogue['envelope'], weight: number): { forward: number; aft: number } {
     const above = points.find((point) => point.weight >= weight - 1e-9) ?? points[points.length - 1]!;
     const below = points[points.indexOf(above) - 1] ?? above;
     const share = above === below ? 0 : (weight - below.weight) / (above.weight - below.weight);
@@ -53,13 +51,11 @@ describe('the loadings that reach the CG limits', () => {
   ] as const;
 
   describe.each(aircraft)('%s with %s', (folder, name) => {
-    const grids = sample(folder);
-    const { context, assessment } = assessed(grids, name);
-    const { stations } = context.catalogue;
-
     test.each(['forward', 'aft'] as const)(
       '%s: on the limit from takeoff to empty tanks, never beyond',
       (side) => {
+        const { context, assessment } = assessed(sample(folder), name);
+        const { stations, envelope } = context.catalogue;
         const found = testLoading(context, assessment, side);
         if (found === undefined) throw new Error('no loading');
         const { loads, ballast } = found;
@@ -73,7 +69,7 @@ describe('the loadings that reach the CG limits', () => {
             (sum, load, index) => sum + load * (arms[index] as number),
             nominal.moment + extra.weight * extra.arm,
           );
-          const limit = limits(grids, weight);
+          const limit = limits(envelope, weight);
           const cg = moment / weight;
           return { weight, cg, margin: side === 'forward' ? cg - limit.forward : limit.aft - cg };
         };
@@ -103,9 +99,10 @@ describe('the loadings that reach the CG limits', () => {
   });
 
   test('ballast only where the seats do not reach: Rowan’s forward limit, at the firewall', () => {
-    const forward = testLoading(godwit.context, godwit.assessment, 'forward');
+    const { context, assessment } = godwit();
+    const forward = testLoading(context, assessment, 'forward');
     expect((forward?.ballast?.arm ?? 0) / inch).toBeCloseTo(60, 9);
-    expect(testLoading(godwit.context, godwit.assessment, 'aft')?.ballast).toBeUndefined();
+    expect(testLoading(context, assessment, 'aft')?.ballast).toBeUndefined();
   });
 
   test('an aircraft that is beyond the limit with the pilot alone is said not to be flown', () => {
@@ -141,7 +138,7 @@ describe('figures by hand', () => {
 
   test('static rpm: rated with a governor, a share of it with a fixed pitch (85 % of 2,800)', () => {
     const rpm = (of: Assessment) => (groundCards(of)[1]?.figures[0]?.predicted ?? 0) * 60;
-    expect(rpm(godwit.assessment)).toBeCloseTo(2700, 6);
+    expect(rpm(godwit().assessment)).toBeCloseTo(2700, 6);
     expect(rpm(assessed(sample('godwit'), 'Hazel').assessment)).toBeCloseTo(0.85 * 2800, 6);
   });
 
@@ -155,7 +152,7 @@ describe('figures by hand', () => {
 
   test('first flight: pilot of 180 lb and 42 gal on the empty weight', () => {
     const weight = (figure(card('first flights'), /takeoff weight/)?.predicted ?? 0) / pound;
-    const empty = godwit.assessment.empty.mass.nominal.weight / pound;
+    const empty = godwit().assessment.empty.mass.nominal.weight / pound;
     expect(weight).toBeCloseTo(empty + 180 + 42 * 6, 6);
   });
 
@@ -166,19 +163,19 @@ describe('figures by hand', () => {
 });
 
 describe('every card', () => {
-  const all = [
-    ...cards,
+  const all = () => [
+    ...cardsOf(godwit()),
     ...cardsOf(assessed(sample('godwit'), 'Hazel')),
     ...cardsOf(assessed(sample('sanderling'), 'Thistle')),
   ];
 
   test('says how it is set up, recorded, reduced, and what to beware of', () => {
-    for (const { setUp, record, reduce, caution } of all)
+    for (const { setUp, record, reduce, caution } of all())
       for (const words of [setUp, record, reduce, caution]) expect(words.length).toBeGreaterThan(10);
   });
 
   test('predicts inside its own band', () => {
-    const banded = all
+    const banded = all()
       .flatMap(({ figures }) => figures)
       .filter(({ band, predicted }) => band && predicted !== undefined);
     expect(banded.length).toBeGreaterThan(40);
