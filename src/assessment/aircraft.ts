@@ -41,6 +41,13 @@ const mostRounds = 30;
 export const equipmentDragArea = (equipment: readonly Equipment[]) =>
   equipment.reduce((sum, { dragArea }) => sum + dragArea, 0);
 
+/** The aircraft held at a shaft power, whatever the air and the rpm of its propeller would give. */
+export const atPower = (aircraft: AircraftInFlight, power: number): AircraftInFlight => ({
+  ...aircraft,
+  fullThrottlePower: () => power,
+  shaftSpeedFraction: () => 1,
+});
+
 /** The aircraft with a given polar, whatever drag that contains. */
 export function aircraftWith(
   airframe: Airframe,

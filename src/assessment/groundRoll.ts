@@ -1,6 +1,6 @@
 import { groundRollFactor } from '../engineering/takeoff.ts';
 import type { Equipment } from '../tables/equipment.ts';
-import { packageInFlight } from './aircraft.ts';
+import { atPower, packageInFlight } from './aircraft.ts';
 import { attempt } from './attempt.ts';
 import { type Context, packageNamed } from './context.ts';
 import { engineOf } from './engine.ts';
@@ -41,9 +41,8 @@ export function measuredRoll(
       engineOf(context, engine),
       equipment,
     );
-    const asFlown = { ...aircraft, fullThrottlePower: () => point.power };
     const conditions = takeoffFrom(airframe, airOf(point), hardRunway, point.weight, 1);
-    return { factor: groundRollFactor(asFlown, conditions, measured), settled };
+    return { factor: groundRollFactor(atPower(aircraft, point.power), conditions, measured), settled };
   });
   if (found === undefined) {
     return { factor: 1, findings: [finding('check', `the measured roll is not used: ${refusal}`)] };

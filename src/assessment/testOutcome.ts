@@ -9,6 +9,7 @@ import { levelFlight } from '../engineering/levelFlight.ts';
 import { takeoff } from '../engineering/takeoff.ts';
 import { nameKey } from '../tables/cell.ts';
 import type { TestResult } from '../tables/testResults.ts';
+import { atPower } from './aircraft.ts';
 import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
@@ -29,13 +30,6 @@ export const airspeedOf = ({ trueAirspeed, calibratedAirspeed = 0, altitude = 0,
 /** An altimeter that climbs in warm air stands for thicker layers: times T/T_standard. */
 export const geometricClimb = ({ climbRate = 0, altitude = 0, temperature }: TestResult) =>
   climbRate * ((temperature ?? standardTemperature(altitude)) / standardTemperature(altitude));
-
-/** The aircraft held at a power whatever the air gives. */
-const atPower = (aircraft: AircraftInFlight, power: number): AircraftInFlight => ({
-  ...aircraft,
-  fullThrottlePower: () => power,
-  shaftSpeedFraction: () => 1,
-});
 
 /** What a test showed, and what the tables say it should have. */
 export interface TestOutcome {

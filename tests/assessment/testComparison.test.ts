@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { assess, basisOf } from '../../src/assessment/assess.ts';
 import { packageNamed } from '../../src/assessment/context.ts';
+import { flightCards } from '../../src/assessment/flightCards.ts';
+import { groundCards } from '../../src/assessment/groundCards.ts';
 import { compareResults } from '../../src/assessment/testComparison.ts';
+import type { Catalogue } from '../../src/tables/catalogue.ts';
+import type { KnownPoint } from '../../src/tables/knownPoints.ts';
 import type { TestResult } from '../../src/tables/testResults.ts';
 import { toSi } from '../../src/units.ts';
 import { asBuilt } from './asBuilt.ts';
@@ -14,14 +18,20 @@ const ft = (value: number) => toSi('height', value, 'ft');
 const fahrenheit = (value: number) => toSi('temperature', value, '°F');
 
 const { catalogue, build } = asBuilt();
-const predicted = () => {
-  const basis = basisOf(catalogue);
-  return { context: basis.context, assessment: assess(basis, packageNamed(catalogue, 'Rowan')) };
+const longRange: Catalogue = {
+  ...catalogue,
+  tanks: catalogue.tanks.map((tank) => ({ ...tank, fitted: true })),
 };
-const compared = (...results: TestResult[]) => {
-  const { context, assessment } = predicted();
+
+const predicted = (of = catalogue) => {
+  const basis = basisOf(of);
+  return { context: basis.context, assessment: assess(basis, packageNamed(of, 'Rowan')) };
+};
+const comparedWith = (of: Catalogue, ...results: TestResult[]) => {
+  const { context, assessment } = predicted(of);
   return compareResults(context, assessment, results);
 };
+const compared = (...results: TestResult[]) => comparedWith(catalogue, ...results);
 const result = (values: Partial<TestResult>) =>
   ({ row: 3, defaulted: [], date: '2026-06-01', ...values }) as unknown as TestResult;
 
@@ -81,11 +91,173 @@ describe('reduced by hand', () => {
     expect(((each?.reduced ?? 0) * 9) / 5 - 459.67).toBeCloseTo(374 + (89.2 - 59), 2);
   });
 
+  test('on the ground: 150 °F of oil on a day of 59 °F is 180.2 °F on the hot day of 89.2 °F at the field', () => {
+    const temperature = { temperature: 288.15, measuredTemperature: fahrenheit(150) };
+    const [oil] = compared(result({ test: 'cooling on the ground', stream: 'oil', ...temperature }));
+    expect(((oil?.measured ?? 0) * 9) / 5 - 459.67).toBeCloseTo(150 + (89.2 - 59), 2); // field at 3,000 ft
+    expect(oil).toMatchObject({ what: 'oil, on the hot day', shown: 'engineTemperature' });
+    const { assessment } = predicted();
+    const card = groundCards(assessment).find(({ name }) => name === 'cooling on the ground');
+    expect(oil?.predicted).toBe(card?.figures.find(({ label }) => label.startsWith('oil'))?.predicted);
+    expect(oil?.predicted).toBeGreaterThan(300);
+    // without a known flight the height of the field is not told: sea level, 100 °F
+    const [low] = comparedWith(
+      { ...catalogue, knownPoints: [] },
+      result({ test: 'cooling on the ground', stream: 'oil', ...temperature }),
+    );
+    expect(((low?.measured ?? 0) * 9) / 5 - 459.67).toBeCloseTo(150 + (100 - 59), 2);
+    expect(low?.predicted).toBeUndefined();
+  });
+
+  test('fuel flow at 55 % lean: 101.75 hp at 0.438 lb/hp·h and 6 lb/gal are 7.43 gal/h', () => {
+    const [each] = compared(
+      result({
+        test: 'fuel flow',
+        power: hp(101.75),
+        mixture: 'lean',
+        fuelFlow: toSi('fuelFlow', 7.5, 'US gal/h'),
+      }),
+    );
+    expect((each?.predicted ?? 0) / toSi('fuelFlow', 1, 'US gal/h')).toBeCloseTo((101.75 * 0.438) / 6, 6);
+  });
+
   test('a stall of 50 kt at 2,016 lb is 55.9 kt at 2,520 lb', () => {
     const [each] = compared(
       result({ test: 'stall', flaps: 'clean', weight: lb(2016), calibratedAirspeed: kt(50) }),
     );
     expect((each?.reduced ?? 0) / kt(1)).toBeCloseTo(50 * Math.sqrt(1.25), 6);
+  });
+});
+
+describe('takeoff roll', () => {
+  const rolled = (roll: number, values: Partial<TestResult> = {}) =>
+    result({
+      test: 'takeoff roll',
+      power: hp(183),
+      weight: lb(2350),
+      altitude: ft(500),
+      temperature: 293.15,
+      roll,
+      ...values,
+    });
+  const knownTo = (roll: number, power: number, of = catalogue): Catalogue => ({
+    ...of,
+    knownPoints: [
+      ...of.knownPoints,
+      {
+        ...(of.knownPoints[0] as KnownPoint),
+        condition: 'takeoff roll',
+        power,
+        weight: lb(2350),
+        altitude: ft(500),
+        temperature: 293.15,
+        airspeed: undefined,
+        roll,
+      },
+    ],
+  });
+
+  test('an aircraft known to roll 860 ft is predicted to do so again', () => {
+    const [each] = comparedWith(knownTo(ft(860), hp(183)), rolled(ft(860)));
+    expect(each?.predicted).toBeCloseTo(ft(860), 6);
+    expect(each).toMatchObject({ measured: ft(860), inside: true, what: 'ground roll', shown: 'runway' });
+  });
+
+  test('with a fixed pitch too: the power is what the shaft gave, at the rpm it had', () => {
+    const fixed: Catalogue = {
+      ...catalogue,
+      packages: catalogue.packages.map((each) => ({ ...each, propeller: 'fixed pitch' as const })),
+    };
+    const [each] = comparedWith(knownTo(ft(860), hp(160), fixed), rolled(ft(860), { power: hp(160) }));
+    expect(each?.predicted).toBeCloseTo(ft(860), 6);
+  });
+
+  test('reduced, it is the standard one of the card times measured over predicted', () => {
+    const of = knownTo(ft(860), hp(183));
+    const [longer] = comparedWith(of, rolled(1.1 * ft(860)));
+    const { context, assessment } = predicted(of);
+    const card = flightCards(context, assessment).find(({ name }) => name === 'takeoff roll');
+    const standard = card?.figures[0]?.predicted ?? 0;
+    // 7 % heavier, which counts about twice, in air 3.5 % denser, on 1 % more power: 10 % longer or so
+    expect(standard / ft(860)).toBeGreaterThan(1.05);
+    expect(standard / ft(860)).toBeLessThan(1.15);
+    expect(longer?.reduced).toBeCloseTo(1.1 * standard, 6);
+    expect(longer?.inside).toBe(true); // 20 %
+    expect(comparedWith(of, rolled(1.21 * ft(860)))[0]?.inside).toBe(false);
+  });
+
+  test('on a power that does not move it there is nothing to compare with', () => {
+    const [each] = compared(rolled(ft(860), { power: hp(5) }));
+    expect(each).toMatchObject({
+      measured: ft(860),
+      predicted: undefined,
+      reduced: undefined,
+      inside: undefined,
+    });
+  });
+});
+
+describe('what is not known', () => {
+  const flights = (aircraft: SimulatedAircraft) => [
+    aircraft.level(hp(139), lb(2400), ft(8000), 4),
+    aircraft.climb(hp(170), lb(2400), ft(3000), 15, kt(85)),
+    aircraft.coolingClimb('oil', hp(160), ft(4000), 10, kt(100)),
+    result({
+      test: 'takeoff roll',
+      power: hp(183),
+      weight: lb(2350),
+      altitude: ft(500),
+      temperature: 293.15,
+      roll: 250,
+    }),
+  ];
+
+  test('without a known flight no flight is predicted, and what was measured stands', () => {
+    const results = flights(new SimulatedAircraft(catalogue, 'Rowan', noNoise));
+    const told = comparedWith({ ...catalogue, knownPoints: [] }, ...results);
+    expect(told.map(({ measured }) => measured !== undefined)).toEqual([true, true, true, true]);
+    for (const each of told) {
+      expect(each.predicted, each.what).toBeUndefined();
+      expect(each.inside, each.what).toBeUndefined();
+    }
+    // of these the hot day’s correction alone needs no prediction
+    expect(told.map(({ reduced }) => reduced !== undefined)).toEqual([false, false, true, false]);
+  });
+
+  test('a stream that is not in the cooling table', () => {
+    const aircraft = new SimulatedAircraft(catalogue, 'Rowan', noNoise);
+    const climb = { ...aircraft.coolingClimb('oil', hp(160), ft(4000), 10, kt(100)) };
+    const [coolant] = compared({ ...climb, stream: 'coolant' });
+    expect(coolant?.predicted).toBeUndefined();
+    expect(coolant?.measured).toBe(climb.measuredTemperature);
+  });
+
+  test('a power on which it does not fly level, and one on which it does not at cruise altitude and full weight', () => {
+    const aircraft = new SimulatedAircraft(catalogue, 'Rowan', noNoise);
+    const slow = aircraft.level(hp(40), lb(1500), ft(0), 0);
+    const [little, light] = compared({ ...slow, power: hp(15) }, slow);
+    expect(little).toMatchObject({ predicted: undefined, reduced: undefined });
+    expect((light?.predicted ?? 0) / (light?.measured ?? 1)).toBeCloseTo(1, 3);
+    expect(light?.reduced).toBeUndefined();
+  });
+
+  test('consumption without fuel points; the lean ones do for a lean test', () => {
+    const only = (mixture: string): Catalogue => ({
+      ...catalogue,
+      fuelPoints: catalogue.fuelPoints.filter((point) => point.mixture === mixture),
+    });
+    const flow = (of: Catalogue) =>
+      comparedWith(
+        of,
+        result({
+          test: 'fuel flow',
+          power: hp(120),
+          mixture: 'lean',
+          fuelFlow: toSi('fuelFlow', 9, 'US gal/h'),
+        }),
+      )[0];
+    expect(flow({ ...catalogue, fuelPoints: [] })).toMatchObject({ predicted: undefined, inside: undefined });
+    expect(flow(only('lean'))?.predicted).toBeCloseTo(flow(catalogue)?.predicted ?? 0, 12);
   });
 });
 
@@ -119,6 +291,29 @@ describe('inside or not', () => {
     );
     expect(each?.predicted).toBeUndefined();
     expect(each?.inside).toBeUndefined();
+  });
+
+  test('exactly what is to be delivered is enough; exactly what the table says is not too much', () => {
+    const delivery = (fuelFlow: number) => compared(result({ test: 'fuel flow on the ground', fuelFlow }))[0];
+    const asked = delivery(1)?.predicted ?? 0;
+    expect(delivery(asked)?.inside).toBe(true);
+    expect(delivery(asked * 0.999999)?.inside).toBe(false);
+    const drained = (tank: string, volume: number) =>
+      comparedWith(longRange, result({ test: 'unusable fuel', tank, volume }))[0];
+    expect(drained('Long-range tanks', 0)).toMatchObject({ predicted: 0, inside: true });
+    expect(drained('long-range tanks', 1e-6)?.inside).toBe(false);
+  });
+
+  test('each tank has its own unusable fuel; one that is not fitted has none to compare with', () => {
+    const drained = (of: Catalogue, tank: string) =>
+      comparedWith(of, result({ test: 'unusable fuel', tank, volume: 0.001 }))[0];
+    expect(drained(longRange, 'wing tanks')?.predicted).toBeCloseTo(2 * toSi('volume', 1, 'US gal'), 9);
+    expect(drained(longRange, 'long-range tanks')?.predicted).toBe(0);
+    expect(drained(catalogue, 'long-range tanks')).toMatchObject({
+      measured: 0.001,
+      predicted: undefined,
+      inside: undefined,
+    });
   });
 
   test('conditions that cannot be: said, not dropped', () => {
