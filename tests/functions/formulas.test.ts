@@ -3,7 +3,7 @@ import type { NumberArgument } from '../../src/functions/argument.ts';
 import type { Formula } from '../../src/functions/formula.ts';
 import { formulas } from '../../src/functions/library.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
-import { examples } from './examples.ts';
+import { examples } from './examples/examples.ts';
 
 const named = formulas.map((formula) => [formula.name, formula] as const);
 const firstExample = ({ name }: Formula) => examples[name]![0]!;

@@ -5,7 +5,7 @@ import type { Argument as Described } from '../../src/functions/argument.ts';
 import { formulas } from '../../src/functions/library.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { quoted } from '../../src/tables/cell.ts';
-import { examples } from '../functions/examples.ts';
+import { examples } from '../functions/examples/examples.ts';
 import { hostileCell, hostileNumber, hostileRange, meaning, oddCells } from './cells.ts';
 import { type Answer, type Argument, answer, watch } from './script.ts';
 import { say, seed, times } from './seed.ts';

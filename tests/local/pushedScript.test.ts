@@ -4,7 +4,7 @@ import { call, formulas, tableFunctions } from '../../src/functions/library.ts';
 import { dataFiles, scriptText } from '../../src/local/build.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
-import { examples } from '../functions/examples.ts';
+import { examples } from '../functions/examples/examples.ts';
 import { sample } from '../sample.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
 import { bareContext, htmlService } from './bareContext.ts';
