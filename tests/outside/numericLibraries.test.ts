@@ -7,7 +7,6 @@ import { bisect as libraryBisect } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { gasConstantAir, standardPressure, standardTemperature } from '../../src/engineering/air.ts';
 import { monotoneCubic, type Point, piecewiseLinear } from '../../src/engineering/curve.ts';
-import { inducedVelocity } from '../../src/engineering/propeller.ts';
 import { crossFlowNtu } from '../../src/engineering/radiator.ts';
 import { findRoot } from '../../src/engineering/solve.ts';
 import { between } from '../engineering/between.ts';
@@ -105,7 +104,7 @@ describe('roots: simple-statistics', () => {
     );
   });
 
-  test('thrust of a disc: where thrust times speed at the disc is the power', () => {
+  test("thrust of a disc: Froude's 2 ρ A (V + w)² w = 0.85 P solved for w, T = 0.85 P/(V + w)", () => {
     fc.assert(
       fc.property(between(20, 350), between(0, 200), between(50, 90), (horsepower, knots, inches) => {
         const [power, speed, diameter] = [
@@ -113,9 +112,9 @@ describe('roots: simple-statistics', () => {
           (knots * 1852) / 3600,
           inches * 0.0254,
         ];
-        const spare = (thrust: number) =>
-          thrust * (speed + inducedVelocity(thrust, speed, diameter, 1.225)) - 0.85 * power;
-        const newtons = libraryBisect(spare, 0, 50_000, 200, 1e-7);
+        const area = (Math.PI / 4) * diameter ** 2;
+        const spare = (induced: number) => 2 * 1.225 * area * (speed + induced) ** 2 * induced - 0.85 * power;
+        const newtons = (0.85 * power) / (speed + libraryBisect(spare, 0, 200, 200, 1e-10));
         const pounds = fromFunction('PROPELLER_THRUST', [horsepower, knots, inches]);
         expect(pounds * 4.4482216152605).toBeCloseTo(newtons, 2);
       }),

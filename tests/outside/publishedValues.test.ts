@@ -34,7 +34,3 @@ test('every formula function is asked for a published value', () => {
   const text = lists.join('\n');
   expect(formulas.map(({ name }) => name).filter((name) => !text.includes(`'${name}'`))).toEqual([]);
 });
-
-test('at least 150 values', () => {
-  expect(topics.flatMap(({ values }) => values).length).toBeGreaterThanOrEqual(150);
-});

@@ -10,7 +10,9 @@ import { heatExchangers } from './values/heatExchangers.ts';
 import { propeller } from './values/propeller.ts';
 import { range } from './values/range.ts';
 import { regulations } from './values/regulations.ts';
+import { takeoffs } from './values/takeoff.ts';
 import { units } from './values/units.ts';
+import { weighing } from './values/weighing.ts';
 import { weightAndBalance } from './values/weightAndBalance.ts';
 import { weightUncertainty } from './values/weightUncertainty.ts';
 
@@ -22,10 +24,12 @@ export const topics: readonly Topic[] = [
   enginePower,
   fuel,
   weightAndBalance,
+  weighing,
   weightUncertainty,
   regulations,
   propeller,
   flight,
+  takeoffs,
   range,
   heatExchangers,
   coolingAir,

@@ -4,18 +4,12 @@ import unitmath from 'unitmath';
 import { describe, expect, test } from 'vitest';
 import { fromSi, toSi, unitsOf } from '../../src/units.ts';
 import { between } from '../engineering/between.ts';
-import { namedUnits, unitNames } from './unitNames.ts';
+import { namedUnits } from './unitNames.ts';
 
 const known = namedUnits.flatMap(({ unitmath: name, ...rest }) =>
   name === undefined ? [] : [{ ...rest, name }],
 );
 const temperatures = { '°C': 'degC', '°F': 'degF', K: 'K' } as const;
-
-test('the list of names has every unit of every kind', () => {
-  for (const kind of Object.keys(unitNames) as (keyof typeof unitNames)[])
-    expect(Object.keys(unitNames[kind].units)).toEqual(unitsOf(kind));
-  expect(Object.keys(temperatures).sort()).toEqual([...unitsOf('temperature')].sort());
-});
 
 test.each(known)('$kind: 1 $unit', ({ kind, unit, name, si }) => {
   expect(toSi(kind, 1, unit) / unitmath(1, name).to(si).getValue()).toBeCloseTo(1, 12);
@@ -32,6 +26,10 @@ test('any number of any unit, there and back', () => {
 });
 
 describe('temperatures', () => {
+  test('are these', () => {
+    expect(Object.keys(temperatures).sort()).toEqual([...unitsOf('temperature')].sort());
+  });
+
   test.each(Object.entries(temperatures))('any %s', (unit, name) => {
     fc.assert(
       fc.property(between(-200, 2000), (value) => {

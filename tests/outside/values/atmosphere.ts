@@ -42,10 +42,11 @@ const english = englishTable.flatMap(([feet, fahrenheit, psia, slugs, viscosityU
     compute,
   });
   return [
-    row('temperature, °F', fahrenheit, 0.01, () =>
-      feet === 0 || feet > 20_000
-        ? standardTemperature(height) * 1.8 - 459.67
-        : fromFunction('ISA_TEMPERATURE', [height / foot]) * 1.8 + 32,
+    row(
+      'temperature, °F',
+      fahrenheit,
+      0.01,
+      () => fromFunction('ISA_TEMPERATURE', [height / foot]) * 1.8 + 32,
     ),
     row('pressure, psia', psia, 0.001, () => standardPressure(height) / 6894.757),
     row('density, 1e-4 slug/ft³', slugs, 0.01, () => (density(height) / 515.3788) * 1e4),

@@ -26,6 +26,7 @@ function exact(what: string, source: string, expected: number, compute: () => nu
 
 const yardAndPound = 'International Yard and Pound Agreement 1959';
 const si = 'SI Brochure, 9th edition';
+const fahrenheitScale = 'NIST SP 811 (2008), appendix B.8: (t/°F + 459.67)/1.8';
 
 export const units: Topic = {
   topic: 'units',
@@ -77,10 +78,12 @@ export const units: Topic = {
     ),
     exact('standard gravity in m/s²', '3rd CGPM (1901)', 9.80665, () => standardGravity),
     exact('ice point in K', si, 273.15, () => toSi('temperature', 0, '°C')),
-    exact('boiling point of water of the Fahrenheit scale, 212 °F, in K', si, 373.15, () =>
+    exact('boiling point of water of the Fahrenheit scale, 212 °F, in K', fahrenheitScale, 373.15, () =>
       toSi('temperature', 212, '°F'),
     ),
-    exact('−40 is the same in °F and °C, in K', si, 233.15, () => toSi('temperature', -40, '°F')),
+    exact('−40 is the same in °F and °C, in K', fahrenheitScale, 233.15, () =>
+      toSi('temperature', -40, '°F'),
+    ),
     {
       what: '1 lb/hp·h in g/kWh',
       source: 'encyclopedia, brake-specific fuel consumption',

@@ -1,5 +1,5 @@
 /** Expected weight and its half-width. */
-import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
+import { fromFunction, type Topic } from '../publishedValue.ts';
 
 const guide = 'JCGM 100:2008, 5.2.2, example';
 const resistors = (correlation: number) =>
@@ -9,29 +9,32 @@ const resistors = (correlation: number) =>
     2,
   );
 
-/** Stage and allowance of propulsion and structure. */
-const growth = [
-  ['estimated', 0.18],
-  ['layout', 0.15],
-  ['pre-release', 0.08],
-  ['released', 0.04],
-  ['existing', 0.02],
-] as const;
-
 export const weightUncertainty: Topic = {
   topic: 'weight growth and uncertainty',
   values: [
-    ...growth.map(
-      ([stage, allowance]): PublishedValue => ({
-        what: `predicted weight of 100 at the stage "${stage}"`,
-        source:
-          'ANSI/AIAA S-120A, predicted = basic + allowance; allowances as in a public spacecraft mass script',
-        status: 'secondary',
-        expected: 100 + 100 * allowance,
-        tolerance: 1e-9,
-        compute: () => fromFunction('EXPECTED_WEIGHT', [[[100, stage]], [[stage, allowance, 0, 0]]], 1),
-      }),
-    ),
+    {
+      what: 'predicted weight of 100 estimated and 50 existing, allowances 18 and 2 %',
+      source:
+        'ANSI/AIAA S-120A, predicted = basic + allowance; allowances as in a public spacecraft mass script',
+      status: 'secondary',
+      expected: 169,
+      tolerance: 1e-9,
+      compute: () =>
+        fromFunction(
+          'EXPECTED_WEIGHT',
+          [
+            [
+              [100, 'estimated'],
+              [50, 'existing'],
+            ],
+            [
+              ['estimated', 0.18, 0, 0],
+              ['existing', 0.02, 0, 0],
+            ],
+          ],
+          1,
+        ),
+    },
     {
       what: 'ten resistors of 1,000 Ω, each by 100 mΩ and all by the same standard: mΩ together',
       source: guide,
