@@ -60,10 +60,8 @@ describe('tables with faults', () => {
 
   test('a table that is not given', () => {
     const [, ...faults] = block(cellsOf({ ...smallWorkbook(), tanks: [] }));
-    expect(faults).toEqual([
-      ['tanks: got nothing, expected this table'],
-      // and the loadings have a column for a tank that is not there: that is no fault
-    ]);
+    // The column of the loadings for a tank that is not there is no fault
+    expect(faults).toEqual([['tanks: got nothing, expected this table']]);
   });
 });
 
@@ -105,11 +103,16 @@ describe('arguments', () => {
 test('the same arrays with another number in them are read anew', () => {
   const grids = smallWorkbook();
   const cells = cellsOf(grids);
-  const before = JSON.stringify(block(cells));
-  expect(JSON.stringify(block(cells))).toBe(before);
+  const installed = () => {
+    const [header = [], ...rows] = block(cells);
+    const [, , ash] = rows.find(([label]) => label === 'powerplant, installed') ?? [];
+    expect(header[2]).toBe('Ash');
+    return ash as number;
+  };
+  const before = installed();
   const weights = grids.components as Cell[][];
   const column = weights[0]!.indexOf('weight');
-  const row = weights.find((line, index) => index > 1 && typeof line[column] === 'number')!;
+  const row = weights.find(([name], index) => index > 1 && name === 'Ash')!;
   row[column] = Number(row[column]) + 10;
-  expect(JSON.stringify(block(cells))).not.toBe(before);
+  expect(installed() - before).toBeCloseTo(10, 6);
 });
