@@ -110,8 +110,9 @@ function commit(
  * @throws Error when another run holds the lock, or with the faults of the tables
  */
 export function issueQuote(revisionOf?: number | null): Issue {
+  const book = SpreadsheetApp.getActiveSpreadsheet();
+  const isRegistered = (issue: Issue) => readRegister(book).entries.some(sameKey(issue));
   return withDocumentLock(() => {
-    const book = SpreadsheetApp.getActiveSpreadsheet();
     const inputs = readInputs(book);
     const quote = quoteNow(inputs);
     const register = readRegister(book);
@@ -141,5 +142,5 @@ export function issueQuote(revisionOf?: number | null): Issue {
       digest: issued.digest,
       keyFigures: quote.keyFigures,
     };
-  });
+  }, isRegistered);
 }

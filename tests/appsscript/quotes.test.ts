@@ -182,15 +182,18 @@ describe('numbers are unique and gapless', () => {
     host.workbook.calls.reset();
     return { count: names.length, firstWrite: names.indexOf('Spreadsheet.insertSheet') + 1 };
   };
-  const failAt = (host: LocalHost, call: number) => {
+  /** What the seller is told when a call fails: an error, or the quote's number. */
+  const failAt = (host: LocalHost, call: number): number | undefined => {
     host.workbook.calls.reset();
     host.workbook.calls.failAt(call);
     try {
-      issue(host);
+      return issue(host);
     } catch (error) {
       expect((error as Error).message).toMatch(stopped);
+      return undefined;
+    } finally {
+      host.workbook.calls.reset();
     }
-    host.workbook.calls.reset();
   };
 
   test('whatever call fails while an issue reads, nothing is there of it', { timeout: patience }, () => {
@@ -212,8 +215,9 @@ describe('numbers are unique and gapless', () => {
     const { count, firstWrite } = callsOf(quoteHost(smallInputs));
     for (let call = firstWrite; call <= count; call++) {
       const host = quoteHost(smallInputs);
-      failAt(host, call);
+      const told = failAt(host, call);
       const issued = registered(host).length; // 1 where only what comes after the register's row has failed
+      expect([call, told]).toEqual([call, issued === 1 ? 1 : undefined]);
       expect([call, issue(host)]).toEqual([call, issued + 1]);
       expectGapless(host, issued + 1);
       const last = host.runFromPanel('quoteChanges', issued + 1);
@@ -227,8 +231,9 @@ describe('numbers are unique and gapless', () => {
     const { count, firstWrite } = callsOf(host);
     for (let call = firstWrite; call <= count; call++) {
       const before = registered(host).length;
-      failAt(host, call);
+      const told = failAt(host, call);
       const issued = registered(host).length;
+      expect([call, told]).toEqual([call, issued > before ? issued : undefined]);
       expect(issued - before === 0 || issued - before === 1).toBe(true);
       expect([call, issue(host)]).toEqual([call, issued + 1]);
       expectGapless(host, issued + 1);
