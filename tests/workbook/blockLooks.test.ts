@@ -1,11 +1,7 @@
 /** Looks of computed blocks: digits, signs, alignment, never a digit hidden. */
 import { describe, expect, test } from 'vitest';
 import type { Cell } from '../../src/tables/cell.ts';
-import { axisTitles, isAboveZero } from '../../src/workbook/axes.ts';
 import { blockLooks } from '../../src/workbook/blockLooks.ts';
-import type { ChartLayout } from '../../src/workbook/layout.ts';
-import { packageStyles } from '../../src/workbook/palette.ts';
-import { rectangles } from '../../src/workbook/rectangles.ts';
 
 const packages = new Set(['Elm', 'Ash']);
 const looks = (block: Cell[][]) => blockLooks(block, packages);
@@ -84,71 +80,4 @@ describe('a card', () => {
     expect(right[2]).toEqual([false, true, true, false]);
     expect(bold[1]).toEqual([false, false, false, false]);
   });
-});
-
-describe('the axes of a chart', () => {
-  const chart: ChartLayout = {
-    title: 'Level speed against altitude',
-    kind: 'curves',
-    curves: 'packages',
-    part: { row: 1, rows: 3, column: 0 },
-    up: 'true airspeed',
-    fromZero: true,
-    unit: { above: true, pattern: ', ([^,]+)$' },
-    row: 4,
-    column: 1,
-    width: 620,
-    height: 420,
-  };
-  const block: Cell[][] = [
-    ['Level speed, kt', null],
-    ['pressure altitude, ft (density)', 'Elm'],
-    [0, 120],
-    [8000, 131],
-    ['Something else', -1],
-  ];
-
-  test('say what their numbers are and the unit that they are in now', () => {
-    expect(axisTitles(chart, block)).toEqual({ hAxis: 'pressure altitude, ft', vAxis: 'true airspeed, kt' });
-    const metric = [['Level speed, km/h', null], ['pressure altitude, m', 'Elm'], ...block.slice(2)];
-    expect(axisTitles(chart, metric)).toEqual({
-      hAxis: 'pressure altitude, m',
-      vAxis: 'true airspeed, km/h',
-    });
-  });
-
-  test('of bars: their values lie across', () => {
-    const bars: ChartLayout = {
-      ...chart,
-      kind: 'stacked bars',
-      up: 'installed weight',
-      part: { row: 0, rows: 3, column: 0 },
-      unit: { above: false, pattern: ', (.+)$' },
-    };
-    expect(axisTitles(bars, [['Package, lb', 'engine']])).toEqual({ hAxis: 'installed weight, lb' });
-  });
-
-  test('begin at zero where no curve goes below', () => {
-    expect(isAboveZero(chart, block)).toBe(true);
-    expect(isAboveZero(chart, [...block.slice(0, 3), [8000, -0.5]])).toBe(false);
-  });
-});
-
-test('packages differ in colour and dash; the baseline is black and solid', () => {
-  const styles = packageStyles(8, 2);
-  expect(styles[2]).toEqual({ colour: '#000000', dash: undefined, ink: '#ffffff' });
-  expect(new Set(styles.map(({ colour }) => colour)).size).toBe(8);
-  expect(new Set(styles.map(({ dash }) => String(dash))).size).toBe(8);
-});
-
-test('equal cells make few rectangles that cover them all', () => {
-  const a = 'a';
-  const matrix = [
-    [a, a, undefined],
-    [a, a, 'b'],
-  ];
-  expect(rectangles(matrix)).toEqual([
-    { value: 'a', row: 0, rows: 2, column: 0, columns: 2 },
-    { value: 'b', row: 1, rows: 1, column: 2, columns: 1 },
-  ]);
 });

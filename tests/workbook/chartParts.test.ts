@@ -120,7 +120,7 @@ describe('every chart draws what it is of', () => {
     expectOnlyItsOwn(grids);
   });
 
-  test('with fewer: no cooling streams, no fuel points, no power points, no known points, one system', () => {
+  test('with fewer: no cooling streams, no fuel points, no power points, no known points', () => {
     for (const table of ['cooling', 'fuel points', 'power points', 'known points'] as const) {
       expectOnlyItsOwn({ ...godwit, [table]: (godwit[table] ?? []).slice(0, 2) });
     }

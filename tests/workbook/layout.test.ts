@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { tableFunctions } from '../../src/functions/library.ts';
 import { nameKey } from '../../src/tables/cell.ts';
+import { type QuantityKind, unitsOf } from '../../src/units.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { headerWords } from '../../src/workbook/tableSource.ts';
 
@@ -52,7 +53,7 @@ describe.each(tables.map((table) => [table.table, table] as const))('the %s tabl
     const kinds = table.fields.flatMap(({ unit }) =>
       unit === undefined || unit.startsWith('currency') ? [] : [unit],
     );
-    for (const kind of kinds) expect(layout.units[kind]?.length, kind).toBeGreaterThan(0);
+    for (const kind of kinds) expect(layout.units[kind], kind).toEqual(unitsOf(kind as QuantityKind));
   });
 
   test('has a tick box only where an empty cell means no', () => {
@@ -93,7 +94,7 @@ describe('blocks on one sheet', () => {
   });
 });
 
-test('every word of the workbook is plain: no exclamation mark, no sentence without an end', () => {
+test('no text of a sheet has an exclamation mark; a sheet’s question and how to read it end as sentences do', () => {
   const texts = layout.sheets.flatMap(({ question, reading, lines }) => [
     question,
     reading,
