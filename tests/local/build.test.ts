@@ -126,10 +126,17 @@ describe('the help Google Sheets shows', () => {
 });
 
 describe('what is pushed', () => {
-  test('is the script, its manifest and the pages', () => {
-    expect(Object.keys(files).sort()).toEqual(
-      ['Code.js', 'appsscript.json', ...Object.keys(files).filter((name) => name.endsWith('.html'))].sort(),
-    );
+  test('is the script, its manifest, pages of data and pages to show', () => {
+    expect(Object.keys(files).sort()).toEqual([
+      'CardsPage.html',
+      'Code.js',
+      'Layout.html',
+      'Library.html',
+      'Panel.html',
+      'QuotePage.html',
+      'Samples.html',
+      'appsscript.json',
+    ]);
   });
 
   test('asks for the spreadsheet it is bound to and its own panel, nothing more', () => {
@@ -140,6 +147,20 @@ describe('what is pushed', () => {
     ]);
     expect(manifest.runtimeVersion).toBe('V8');
     expect(manifest.dependencies).toEqual({});
+    expect(manifest).not.toHaveProperty('addOns');
+  });
+
+  test('with a card, the manifest has what Google’s reference requires of an add-on, and a function that there is', async () => {
+    const picture = 'https://example.invalid/icon.png';
+    const { 'appsscript.json': text, ...others } = await pushedFiles({ card: picture });
+    const { addOns, ...rest } = JSON.parse(text!) as { addOns: Record<string, Record<string, unknown>> };
+    expect(rest).toEqual(JSON.parse(files['appsscript.json']!));
+    expect(addOns).toEqual({
+      common: { name: 'Engine packages', logoUrl: picture },
+      sheets: { homepageTrigger: { runFunction: 'homeCard' } },
+    });
+    expect(Object.keys(actions)).toContain('homeCard');
+    expect(others).toEqual(Object.fromEntries(Object.entries(files).filter(([name]) => name in others)));
   });
 
   test('pages of data hold no markup', () => {

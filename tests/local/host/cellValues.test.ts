@@ -68,8 +68,14 @@ describe('a value that a cell cannot hold', () => {
     expect(() => evaluate(`sheet.getRange('A1').setValues(${expression});`)).toThrow(message);
   });
 
-  test.each(['-5', '-5%', 'Marker 3', 'Maybe 3 seats', '5 seats'])("'%s' needs no apostrophe", (text) => {
-    expect(() => evaluate(`sheet.getRange('A1').setValue('${text}');`)).not.toThrow();
+  test.each([
+    ['-5', -5],
+    ['-5%', -0.05],
+    ['Marker 3', 'Marker 3'],
+    ['Maybe 3 seats', 'Maybe 3 seats'],
+    ['5 seats', '5 seats'],
+  ])("'%s' needs no apostrophe and is %j", (text, value) => {
+    expect(evaluate(`return sheet.getRange('A1').setValue('${text}').getValue();`)).toBe(value);
   });
 });
 

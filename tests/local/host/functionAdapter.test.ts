@@ -2,14 +2,14 @@
 import { describe, expect, test } from 'vitest';
 import { describeFunction, hostWith } from './support.ts';
 
-const arguments_ = describeFunction('SHOW', '[first]', '[second]', '[third]');
+const showFunction = describeFunction('SHOW', '[first]', '[second]', '[third]');
 const show = `function SHOW() {
   const kind = (x) => Object.prototype.toString.call(x) === '[object Date]' ? 'date ' + x.getFullYear() : x === undefined ? 'none' : x;
   return JSON.stringify(Array.from(arguments, (x) => Array.isArray(x) ? x.map((row) => row.map(kind)) : kind(x)));
 }`;
 
 function shown(formula: string): unknown {
-  const host = hostWith(show, [arguments_]);
+  const host = hostWith(show, [showFunction]);
   const cells: Record<string, string> = {
     B1: '1',
     C1: "'one",

@@ -29,12 +29,22 @@ describe('number formats', () => {
 
 describe('looks', () => {
   test('are set and read back', () => {
-    expect(
-      evaluate(`const cell = sheet.getRange('A1').setFontWeight('bold').setFontStyle('italic').setFontSize(12)
+    const host = hostWith('');
+    const read = evaluateIn(
+      host,
+      `const cell = sheet.getRange('A1').setFontWeight('bold').setFontStyle('italic').setFontSize(12)
           .setBackground('#FFF2CC').setFontColor('#333333').setHorizontalAlignment('right')
           .setVerticalAlignment('middle').setWrap(true).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
-        return [cell.getFontWeight(), cell.getFontStyle(), cell.getFontSize(), cell.getBackground()];`),
-    ).toEqual(['bold', 'italic', 12, '#fff2cc']);
+        return [cell.getFontWeight(), cell.getFontStyle(), cell.getFontSize(), cell.getBackground()];`,
+    );
+    expect(read).toEqual(['bold', 'italic', 12, '#fff2cc']);
+    // What the host gives no script back, as its engine holds it
+    expect(host.workbook.model.getters.getCell({ sheetId: '0', col: 0, row: 0 })?.style).toMatchObject({
+      textColor: '#333333',
+      align: 'right',
+      verticalAlign: 'middle',
+      wrapping: 'clip',
+    });
   });
 
   test('are taken back', () => {
