@@ -304,15 +304,6 @@ describe('the outline of the sample', () => {
     expect(takeoff.possible && takeoff.groundRoll < 500).toBe(false);
   });
 
-  test('Clover flies beyond its VNE at height and says so', () => {
-    const finding = comparisonOf(sanderling).findings.find(
-      (each) => each.package === 'Clover' && each.subject === 'VNE',
-    );
-    expect(finding).toMatchObject({ gravity: 'stop', shown: 'speed' });
-    expect(finding!.value!).toBeGreaterThan(finding!.limit!);
-    expect(fromSi('speed', finding!.limit!, 'km/h')).toBeCloseTo(265, 9);
-  });
-
   test('power points end the ceiling’s claim', () => {
     const shorter = {
       ...godwit,
@@ -320,43 +311,6 @@ describe('the outline of the sample', () => {
     };
     const { ceiling } = flightOf(shorter, 'Larch');
     expect(ceiling).toEqual({ pressureAltitude: toSi('height', 20_000, 'ft'), found: 'beyond' });
-  });
-});
-
-describe('speed limits', () => {
-  const fast = (grids: TableGrids) => [...findingsOf(grids, 'VNO'), ...findingsOf(grids, 'VNE')];
-
-  test('within them nothing is said', () => {
-    expect(fast(plainAircraft)).toEqual([]);
-  });
-
-  test('62.4 m/s at full throttle and 57.0 m/s at 75 % against 60: a note for the throttle', () => {
-    const [finding, ...others] = fast(withAttribute(plainAircraft, 'airframe', 'VNO', 60, 'm/s'));
-    expect(others).toEqual([]);
-    expect(finding).toMatchObject({ gravity: 'note', limit: 60 });
-    expect(finding?.value).toBeCloseTo(62.406, 2); // at sea level calibrated is true
-  });
-
-  test('against 50 the cruise setting itself is beyond', () => {
-    const [finding] = fast(withAttribute(plainAircraft, 'airframe', 'VNO', 50, 'm/s'));
-    expect(finding).toMatchObject({ gravity: 'check' });
-    expect(finding?.text).toContain('75 % power');
-  });
-
-  test('a true VNE is met by true airspeed, a calibrated one by calibrated', () => {
-    const slow = withAttribute(plainAircraft, 'airframe', 'VNO', 50, 'm/s');
-    const limit = withAttribute(slow, 'airframe', 'VNE', 58, 'm/s');
-    const [asTrue] = findingsOf(limit, 'VNE');
-    const calibrated = withAttribute(limit, 'airframe', 'VNE is', 'calibrated airspeed');
-    const [asCalibrated] = findingsOf(calibrated, 'VNE');
-    expect(asTrue?.text).toContain('75 % power'); // 58.5 m/s true at 8,000 ft
-    expect(asCalibrated?.text).toContain('full throttle');
-  });
-
-  test('without them the finding is that nothing is checked', () => {
-    const airframe = plainAircraft.airframe!.filter(([name]) => !String(name).startsWith('VN'));
-    const found = fast({ ...plainAircraft, airframe });
-    expect(found.map(({ gravity }) => gravity)).toEqual(['check', 'check']);
   });
 });
 
