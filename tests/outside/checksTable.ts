@@ -44,8 +44,8 @@ function checks(): string {
     ...secondOpinions.map(({ what, program, file }) => `| ${what} | ${program} | ${file} |`),
     '',
     `Properties: ${claims.length} directions in which a result must go, of ${functions.size} custom functions (tests/outside/monotone.ts);`,
-    'what else must hold for any numbers stands in tests/outside/functionProperties.test.ts and',
-    'tests/outside/comparisonProperties.test.ts.',
+    'what else must hold for any numbers stands in functionProperties, weightProperties, comparisonProperties and',
+    'comparisonDirections beside it.',
   ].join('\n');
 }
 
