@@ -109,7 +109,7 @@ describe('planted and found', () => {
   test('brochures that are light in every line: the engine alone would have to be far off, all of them little', () => {
     const { weight, cg } = expectedWith(8, 44.2);
     const { causes } = reconciled(catalogue, weighedAt(weight, cg));
-    expect(causes.findIndex(({ name }) => name === 'every calculated weight')).toBeLessThan(3);
+    expect(causes.slice(0, 3).map(({ name }) => name)).toContain('every calculated weight');
   });
 
   test('an arm of the mains noted 3 in too far aft: nothing of the aircraft is there', () => {
