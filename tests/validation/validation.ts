@@ -44,7 +44,7 @@ export function compareAll(): Comparison[] {
   });
 }
 
-export const rootMeanSquare = (comparisons: readonly Comparison[]) =>
+const rootMeanSquare = (comparisons: readonly Comparison[]) =>
   Math.sqrt(comparisons.reduce((sum, { error }) => sum + error ** 2, 0) / comparisons.length);
 
 /** Errors of a group of figures. */
