@@ -1,14 +1,15 @@
 /** The command line as people expect it: what it prints where, how it ends, what it writes. */
 import { execFile } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import packageFile from '../../package.json' with { type: 'json' };
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'command-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 const minimal = join(root, 'samples/minimal');
 
 interface Ended {

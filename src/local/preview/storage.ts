@@ -16,14 +16,11 @@ export interface Storage {
 /**
  * @param outFolder where everything goes that is not asked for by name
  * @param inPlace saves over the tables that were opened
- * @throws Error when the tables would be saved over those opened without its being asked
  */
 export function storageOf(folder: string, outFolder: string, inPlace: boolean): Storage {
   const source = resolve(folder);
   const name = basename(source);
-  const target = inPlace ? source : resolve(outFolder, `${name}-edited`);
-  if (!inPlace && target === source)
-    throw new Error(`"${folder}" would be saved over itself: choose another --out, or say --in-place`);
+  const target = inPlace ? source : resolve(outFolder, `${name}-edited`); // another name: never the source
   const mark = createHash('sha256').update(source).digest('hex').slice(0, 8); // two folders may have one name
   return { folder: source, target, autosave: resolve(outFolder, `${name}-${mark}.autosave.json`) };
 }
