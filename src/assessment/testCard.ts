@@ -32,7 +32,7 @@ export interface TestCard {
 }
 
 /**
- * How far predictions may be off. Climb, speeds of climb and ground roll: twice the rms error against certificated
+ * How far predictions may be off. Climb, speeds of climb and ground roll: at least twice the rms error against certificated
  * aircraft (tests/validation); the others common practice, no source.
  */
 export const bands = {

@@ -91,7 +91,7 @@ export function testCardsBlock(catalogue: Catalogue, build: Build, engine: Packa
     [`Flight-test cards: ${catalogue.airframe.name} with ${engine.name}`],
     [phaseOneWords],
     [
-      'Bands: climb, its speeds and ground roll twice the rms error against certificated aircraft; the others common practice.',
+      'Bands: climb, its speeds and ground roll at least twice the rms error against certificated aircraft; the others common practice.',
     ],
     [emptyWeightWords(context, assessment)],
     ...cautions.map((caution): Cell[] => [caution]),

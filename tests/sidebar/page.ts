@@ -21,6 +21,11 @@ export interface OpenPage {
   readonly errors: unknown[];
 }
 
+/** Text that would be markup, a formula or script where it was not taken as text. */
+export const hostile = '<img src=x onerror="document.title=1"> </script> =1+1 "\' & 🛩️';
+
+export const textOf = (element: Element | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
+
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 /** Opens a page as it is pushed, its script running, with a stand-in for the script's side. */
