@@ -1,5 +1,6 @@
 import { adoptActions } from './adopt.ts';
 import { explained } from './explained.ts';
+import { homeCard } from './homeCard.ts';
 import { nameAxes } from './nameAxes.ts';
 import { printTestCards } from './printCards.ts';
 import { quoteActions } from './quoteActions.ts';
@@ -11,6 +12,7 @@ export const actions = {
   ...quoteActions,
   ...adoptActions,
   printTestCards,
+  homeCard,
   nameAxes_: nameAxes,
 } as const;
 

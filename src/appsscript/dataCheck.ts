@@ -25,14 +25,15 @@ function unreadBelow({ table }: TableLayout, range: Range): string[] {
     : [`${table}: row ${row} stands below the table and is not read; "Lay out or upgrade" takes it in`];
 }
 
-/** Goes to the row of the first fault. */
-function goTo(book: Book, layout: Layout, fault: Fault): void {
+/** Goes to the row of a fault. */
+export function showFault(layout: Layout, fault: Fault): void {
+  const book = SpreadsheetApp.getActiveSpreadsheet();
   const table = layout.sheets.flatMap((sheet) => sheet.tables).find((each) => each.table === fault.table);
   const range = table && book.getRangeByName(table.range);
   if (range) range.offset((fault.row ?? 1) - 1, 0, 1, 1).activate();
 }
 
-/** Reads all tables, as the custom functions do, and shows the first fault. */
+/** Reads all tables, as the custom functions do. */
 export function dataCheck(layout: Layout): DataCheck {
   const book: Book = SpreadsheetApp.getActiveSpreadsheet();
   const tables = layout.sheets.flatMap((sheet) => sheet.tables);
@@ -42,7 +43,5 @@ export function dataCheck(layout: Layout): DataCheck {
   ) as TableGrids;
   const { catalogue, faults } = readCatalogue(grids);
   const unread = ranges.flatMap(({ table, range }) => (range ? unreadBelow(table, range) : []));
-  const [first] = faults;
-  if (first) goTo(book, layout, first);
   return { faults, remarks: catalogue?.remarks ?? [], unread };
 }

@@ -11,7 +11,10 @@ export function isConfirmed(title: string, text: string): boolean {
 }
 
 /** The first lines of a list, as many as a dialog takes, and how many more there are. */
-export function listed(lines: readonly string[], most: number): string {
+export function firstOf(lines: readonly string[], most: number): string[] {
   const rest = lines.length - most;
-  return [...lines.slice(0, most), ...(rest > 0 ? [`and ${rest} more`] : [])].join('\n');
+  return [...lines.slice(0, most), ...(rest > 0 ? [`and ${rest} more`] : [])];
 }
+
+/** The same as one text. */
+export const listed = (lines: readonly string[], most: number): string => firstOf(lines, most).join('\n');

@@ -1,7 +1,7 @@
-const menuName = 'Engine packages';
+export const menuName = 'Engine packages';
 
 /** The menu's items, each with the action that it runs; null draws a line. */
-const items: readonly (readonly [caption: string, action: string] | null)[] = [
+export const menuItems: readonly (readonly [caption: string, action: string] | null)[] = [
   ['Choose and quote …', 'showPanel'],
   ['Issue quote', 'issueQuoteFromMenu'],
   ['Compare issued quotes', 'compareIssuedQuotes'],
@@ -26,7 +26,7 @@ const items: readonly (readonly [caption: string, action: string] | null)[] = [
  */
 export function onOpen(): void {
   const menu = SpreadsheetApp.getUi().createMenu(menuName);
-  for (const item of items) {
+  for (const item of menuItems) {
     if (item === null) menu.addSeparator();
     else menu.addItem(...item);
   }

@@ -1,7 +1,7 @@
 import { type Cell, nameKey } from '../tables/cell.ts';
-import { faultText } from '../tables/faults.ts';
 import type { Grids, Layout } from '../workbook/layout.ts';
-import { type DataCheck, dataCheck } from './dataCheck.ts';
+import { checkWords } from './checkWords.ts';
+import { type DataCheck, dataCheck, showFault } from './dataCheck.ts';
 import { isConfirmed, listed, tell } from './dialogs.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { readLayout, readSamples } from './files.ts';
@@ -62,17 +62,16 @@ const startBlank = () => replaceTables({}, `The tables will be empty. ${keepsInp
 
 /** Says what is wrong in the tables, and goes to the first of it. */
 function checkData(): DataCheck {
-  const check = dataCheck(readLayout());
-  const { faults, unread } = check;
-  const notes = [...unread, ...check.remarks.map(({ table, text }) => `${table}: ${text}`)];
-  const what = faults.length === 1 ? '1 fault' : `${faults.length} faults`;
+  const layout = readLayout();
+  const check = dataCheck(layout);
+  const [first] = check.faults;
+  if (first) showFault(layout, first);
+  const { title, lines, notes } = checkWords(check);
   const parts = [
-    faults.length > 0
-      ? listed(faults.map(faultText), mostLines)
-      : 'The tables can be read; see Findings for what they lead to.',
+    listed(lines, mostLines),
     ...(notes.length > 0 ? [`To know:\n${listed(notes, mostLines)}`] : []),
   ];
-  tell(faults.length > 0 ? `Check data: ${what}` : 'Check data: no faults', parts.join('\n\n'));
+  tell(title, parts.join('\n\n'));
   return check;
 }
 

@@ -1,18 +1,18 @@
 import { readdirSync } from 'node:fs';
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { actions } from '../appsscript/actions.ts';
 import { plainJson } from '../appsscript/plainJson.ts';
 import { formulas, tableFunctions } from '../functions/library.ts';
 import { layout } from '../workbook/sheets.ts';
+import { withAddOns } from './addOnManifest.ts';
 import { actionText, functionText, libraryName, triggers, triggerText } from './entryText.ts';
 import { pageFiles } from './pages.ts';
 import { readTableFolder } from './tableFolder.ts';
 import { withoutHelp } from './withoutHelp.ts';
 
 const root = new URL('../../', import.meta.url);
-const distFolder = fileURLToPath(new URL('dist/', root));
 const samplesFolder = fileURLToPath(new URL('samples/', root));
 
 /** A part of the script as one minified global; nothing of it runs but definitions. */
@@ -55,23 +55,23 @@ export async function dataFiles(inOneFile = false): Promise<Readonly<Record<stri
   };
 }
 
-/** Everything that is pushed to Apps Script, by file name. */
-export async function pushedFiles(inOneFile = false): Promise<Readonly<Record<string, string>>> {
-  const pages = Object.entries(await dataFiles(inOneFile)).map(([name, text]) => [`${name}.html`, text]);
-  return {
-    'Code.js': await scriptText(inOneFile),
-    ...Object.fromEntries(pages),
-    'appsscript.json': await readFile(new URL('appsscript.json', root), 'utf8'),
-  };
+export interface BuildOptions {
+  /** Whether the whole library stands in Code.js. */
+  readonly oneFile?: boolean;
+  /** Address of the picture of an add-on with a card beside the sheet; without one there is no card. */
+  readonly addOn?: string;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const files = await pushedFiles(process.argv.includes('--one-file'));
-  await rm(distFolder, { recursive: true, force: true });
-  await mkdir(distFolder, { recursive: true });
-  for (const [name, text] of Object.entries(files)) await writeFile(`${distFolder}${name}`, text);
-  const sizes = Object.entries(files).map(
-    ([name, text]) => `dist/${name} ${(Buffer.byteLength(text) / 1000).toFixed(1)} kB`,
-  );
-  console.log(sizes.join('\n'));
+/** Everything that is pushed to Apps Script, by file name. */
+export async function pushedFiles({
+  oneFile = false,
+  addOn,
+}: BuildOptions = {}): Promise<Readonly<Record<string, string>>> {
+  const pages = Object.entries(await dataFiles(oneFile)).map(([name, text]) => [`${name}.html`, text]);
+  const manifest = await readFile(new URL('appsscript.json', root), 'utf8');
+  return {
+    'Code.js': await scriptText(oneFile),
+    ...Object.fromEntries(pages),
+    'appsscript.json': addOn === undefined ? manifest : withAddOns(manifest, addOn),
+  };
 }

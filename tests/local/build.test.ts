@@ -150,9 +150,9 @@ describe('what is pushed', () => {
     expect(manifest).not.toHaveProperty('addOns');
   });
 
-  test('with a card, the manifest has what Google’s reference requires of an add-on, and a function that there is', async () => {
+  test('as an add-on with a card, the manifest has what Google’s reference requires of an add-on, and a function that there is', async () => {
     const picture = 'https://example.invalid/icon.png';
-    const { 'appsscript.json': text, ...others } = await pushedFiles({ card: picture });
+    const { 'appsscript.json': text, ...others } = await pushedFiles({ addOn: picture });
     const { addOns, ...rest } = JSON.parse(text!) as { addOns: Record<string, Record<string, unknown>> };
     expect(rest).toEqual(JSON.parse(files['appsscript.json']!));
     expect(addOns).toEqual({

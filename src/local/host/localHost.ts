@@ -1,4 +1,5 @@
 import { parseA1, splitSheetName, zoneOf } from './a1.ts';
+import { createCardService } from './cards.ts';
 import { scriptValue } from './cellValue.ts';
 import type { Engine, EvaluatedCell, Zone } from './engine.ts';
 import { type FunctionDescriptor, registerFunctions } from './functionAdapter.ts';
@@ -53,6 +54,7 @@ export class LocalHost {
       SpreadsheetApp: createSpreadsheetApp(workbook),
       Charts: createCharts(workbook),
       HtmlService: createHtmlService(workbook, files),
+      CardService: createCardService(workbook),
       PropertiesService: createPropertiesService(workbook),
       LockService: createLockService(workbook),
       Utilities: createUtilities(workbook),

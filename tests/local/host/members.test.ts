@@ -61,11 +61,15 @@ const objects = evaluate(`const range = sheet.getRange(1, 1, 2, 2);
    const validation = SpreadsheetApp.newDataValidation().requireDate();
    const format = SpreadsheetApp.newConditionalFormatRule().whenCellEmpty().setRanges([range]);
    const ui = SpreadsheetApp.getUi();
+   const header = CardService.newCardHeader();
+   const paragraph = CardService.newTextParagraph().setText('');
+   const section = CardService.newCardSection().addWidget(paragraph);
+   const card = CardService.newCardBuilder().setHeader(header).addSection(section);
    return [SpreadsheetApp, book, sheet, range, sheet.getRangeList(['A1']), book.getNamedRanges()[0], sheet.protect(), chart, chart.build(),
      chart.getContainer(), chart.build().getOptions(), validation, validation.build(), format, format.build(),
      format.getBooleanCondition(), ui, ui.createMenu(''), ui.prompt(''), Charts, HtmlService,
      HtmlService.createHtmlOutput(''), PropertiesService, PropertiesService.getDocumentProperties(), LockService,
-     LockService.getDocumentLock(), Utilities];`) as object[];
+     LockService.getDocumentLock(), Utilities, CardService, header, paragraph, section, card, card.build()];`) as object[];
 
 describe('faked members', () => {
   test('the sample has every faked class', () => {
