@@ -8,15 +8,12 @@ import {
   gasConstantAir,
   hotDayTemperature,
   pressureAltitude,
-  seaLevelDensity,
-  seaLevelPressure,
   seaLevelTemperature,
   soundSpeed,
   standardPressure,
   standardTemperature,
   viscosity,
 } from '../../src/engineering/air.ts';
-import { englishTable } from '../outside/values/atmosphere.ts';
 
 const foot = 0.3048;
 const altitudes = fc.double({ min: -5000, max: 20_000, noNaN: true });
@@ -48,38 +45,6 @@ describe('US Standard Atmosphere 1976 / ICAO Doc 7488, geopotential', () => {
     expectPrinted(viscosity(standardTemperature(h)), mu, 1e-9);
   });
 
-  // Aeronautical data book, ISA table (read, secondary): δ, σ, a
-  test.each([
-    [2_000, 0.9298, 0.9428, 338],
-    [4_000, 0.8637, 0.8881, 335.6],
-    [5_000, 0.832, 0.8617, 334.4],
-    [6_000, 0.8014, 0.8359, 333.2],
-  ])('ratios at %d ft', (feet, delta, sigma, sound) => {
-    expect(Math.abs(standardPressure(feet * foot) / seaLevelPressure - delta)).toBeLessThan(1e-4);
-    expect(Math.abs(densityRatio(feet * foot) - sigma)).toBeLessThan(1e-4);
-    expect(Math.abs(soundSpeed(standardTemperature(feet * foot)) - sound)).toBeLessThanOrEqual(0.06);
-  });
-
-  // Engineering-reference web table in English units (read, secondary). Headed "geopotential" but its values are at
-  // geometric altitude z: h = r z / (r + z) with r = 6,356,766 m of the standard. ±1 in its last digit.
-  test.each(englishTable)(
-    'English table at %d ft geometric',
-    (feet, fahrenheit, psi, slugs, poundSeconds) => {
-      const z = feet * foot;
-      const h = (6_356_766 * z) / (6_356_766 + z);
-      expect(Math.abs(standardTemperature(h) * 1.8 - 459.67 - fahrenheit)).toBeLessThan(0.0101);
-      expect(Math.abs(standardPressure(h) / 6894.757293168 - psi)).toBeLessThan(0.00101);
-      const slugPerCubicFoot = 14.593902937 / foot ** 3;
-      expect(Math.abs((densityRatio(h) * seaLevelDensity) / slugPerCubicFoot - slugs * 1e-4)).toBeLessThan(
-        1.01e-6,
-      );
-      const poundSecondPerSquareFoot = 4.4482216152605 / foot ** 2;
-      expect(
-        Math.abs(viscosity(standardTemperature(h)) / poundSecondPerSquareFoot - poundSeconds * 1e-7),
-      ).toBeLessThan(1.01e-10);
-    },
-  );
-
   // US Standard Atmosphere 1976, table I (from memory): tropopause 22,632 Pa, 20 km 5,474.9 Pa, both 216.65 K
   test.each([
     [11_000, 22_632.1, 0.1],
@@ -89,9 +54,9 @@ describe('US Standard Atmosphere 1976 / ICAO Doc 7488, geopotential', () => {
     expect(Math.abs(standardPressure(h) - pressure)).toBeLessThan(tolerance);
   });
 
-  test('the gas constant and specific heat of the standard', () => {
-    expect(Math.abs(gasConstantAir / 287.05287 - 1)).toBeLessThan(1e-6); // ICAO Doc 7488 (from memory)
-    expect(Math.abs(airSpecificHeat / 1005 - 1)).toBeLessThan(0.001); // data-book header: 1,005 ± 0.1 %
+  test('the gas constant of the standard, and 3.5 times it at constant pressure', () => {
+    expect(gasConstantAir).toBeCloseTo(287.05307, 5); // by hand: 8,314.32/28.9644; ICAO has 287.05287
+    expect(airSpecificHeat).toBeCloseTo(1004.6858, 4); // by hand: γ/(γ − 1) is 3.5
   });
 
   test('the layers join without a step', () => {
@@ -141,18 +106,13 @@ describe('density altitude', () => {
     );
   });
 
-  // A pilots' formulary quoted on a public page (read, secondary): 8,000 ft at 291.2 K, 10,150 ft; its example rounds
-  test('of dry air at 8,000 ft and 18 °C', () => {
-    expect(Math.abs(densityAltitude(8_000 * foot, 291.2) / foot - 10_150)).toBeLessThan(10);
-  });
-
   // By hand with vapour pressure from the IAPWS steam tables (from memory): 3,169.9 Pa at 25 °C, 2,339.3 Pa at 20 °C.
-  // 0.4 % of the vapour pressure, the fit's error, is 1.5 m at most.
+  // 0.4 % of the vapour pressure, the fit's error, is 0.5 m.
   test.each([
     [0, 303.15, 298.15, 647.74],
     [1_524, 308.15, 293.15, 2_642.03],
   ])('of moist air at %d m', (h, temperature, dewPoint, expected) => {
-    expect(Math.abs(densityAltitude(h, temperature, dewPoint) - expected)).toBeLessThan(1.5);
+    expect(Math.abs(densityAltitude(h, temperature, dewPoint) - expected)).toBeLessThan(0.5);
   });
 
   test('moisture raises it, a very dry dew point does not', () => {

@@ -12,12 +12,6 @@ const foot = 0.3048;
 const knot = 1852 / 3600;
 
 describe('calibrated and true airspeed', () => {
-  // A pilots' formulary (from memory): 250 kt calibrated at 10,000 ft is Mach 0.4523
-  test('250 kt at 10,000 ft is Mach 0.4523', () => {
-    const trueAirspeed = trueFromCalibrated(250 * knot, 10_000 * foot);
-    expect(trueAirspeed / soundSpeed(standardTemperature(10_000 * foot))).toBeCloseTo(0.4523, 4);
-  });
-
   // The isentropic formulas written out in a separate program with printed values of p and T (derived)
   test.each([
     [150, 10_000, 174.053],
@@ -50,9 +44,8 @@ describe('calibrated and true airspeed', () => {
   test('slow, calibrated is equivalent; at altitude it is a little more', () => {
     const sigma = densityRatio(3000);
     expect(trueFromCalibrated(1, 3000)).toBeCloseTo(trueFromEquivalent(1, sigma), 4);
-    const trueAirspeed = trueFromCalibrated(100, 3000);
-    expect(equivalentFromTrue(trueAirspeed, sigma)).toBeLessThan(100);
-    expect(equivalentFromTrue(trueAirspeed, sigma)).toBeGreaterThan(99);
+    // 100 m/s calibrated at 3,000 m: the isentropic formulas in a separate program (derived)
+    expect(equivalentFromTrue(trueFromCalibrated(100, 3000), sigma)).toBeCloseTo(99.537, 3);
   });
 
   test('warmer air, faster at the same calibrated airspeed', () => {

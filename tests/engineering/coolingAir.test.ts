@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { airSpecificHeat } from '../../src/engineering/air.ts';
 import {
   coolingAirflow,
   coolingExitArea,
@@ -20,16 +19,16 @@ describe('worked by hand', () => {
     expect(Math.abs(airflow / toSi('massFlow', 155.5, 'lb/min') - 1)).toBeLessThan(1e-3);
   });
 
-  test('specific heat of air, 1,005 J/kg·K ± 0.1 % (engineering data book, secondary)', () => {
-    expect(Math.abs(airSpecificHeat / 1005 - 1)).toBeLessThan(1e-3);
-  });
-
   test('100 kt at sea level: q = 1,621.0 Pa = 6.508 inH2O', () => {
     const speed = toSi('speed', 100, 'kt'); // 51.444 m/s
-    expect(coolingPressureAvailable(speed, 1.225, 0, 1, 0)).toBeCloseTo(1621.0, 0);
-    expect(coolingPressureAvailable(speed, 1.225, 0, 0.8, 0)).toBeCloseTo(1296.8, 0);
+    expect(coolingPressureAvailable(speed, 1.225, 0, 1, 0)).toBeCloseTo(1621.0, 1);
+    expect(coolingPressureAvailable(speed, 1.225, 0, 1, 0) / toSi('pressure', 1, 'inH2O')).toBeCloseTo(
+      6.508,
+      3,
+    );
+    expect(coolingPressureAvailable(speed, 1.225, 0, 0.8, 0)).toBeCloseTo(1296.8, 1);
     // 0.8 (1,621 + 200) + 0.1 × 1,621
-    expect(coolingPressureAvailable(speed, 1.225, 200, 0.8, -0.1)).toBeCloseTo(1618.9, 0);
+    expect(coolingPressureAvailable(speed, 1.225, 200, 0.8, -0.1)).toBeCloseTo(1618.9, 1);
   });
 
   test('slipstream: 2,000 N over 2.5 m², 0.35 of it', () => {

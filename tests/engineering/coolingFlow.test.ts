@@ -40,8 +40,8 @@ describe('worked by hand: q = 1,531.25 Pa, core 600 m² Pa, exit (0.8 × 0.05 m�
     expect(flow.heat).toBe(50_000);
   });
 
-  test('twice as high in density terms: the core drops more, at σ = 0.5 twice', () => {
-    // 0 ft pressure altitude and 576.3 K: half the density, to reach σ = 0.5 without a second table
+  test('at half the density the core takes twice the pressure for the same flow', () => {
+    // air of 576.3 K, twice 288.15
     const flow = coolingFlow(plain, square, { ...seaLevel, outsideAirTemperature: 576.3, shaftPower: 0 });
     expect(flow.density / seaLevelDensity).toBeCloseTo(0.5, 9);
     expect(flow.corePressureDrop / flow.airflow ** 2).toBeCloseTo(1200, 6);

@@ -32,20 +32,20 @@ describe('endurance after reserve', () => {
 
 describe('Breguet', () => {
   // Anderson, Introduction to Flight, example 6.12 (inputs and formula read in a textbook companion, output computed
-  // apart): weights 13,127.5 and 11,495 N, fuel weight 2.0025/(3600 · 746) N/(W·s); 0.1 %
+  // apart): weights 13,127.5 and 11,495 N, fuel weight 2.0025/(3600 · 746) N/(W·s)
   const startMass = 13_127.5 / gravity;
   const endMass = 11_495 / gravity;
   const bsfc = 2.0025 / (3600 * 746) / gravity;
 
   test('range of the textbook aircraft: 1,940,549 m', () => {
     const range = breguetRange(0.8, 13.62, bsfc, startMass, endMass);
-    expect(Math.abs(range / 1_940_549 - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(range - 1_940_549)).toBeLessThan(1);
     expect(Math.abs(range / 1609.344 / 1207 - 1)).toBeLessThan(2e-3); // the book's 1,207 mi (from memory), read off a plot
   });
 
   test('endurance of the textbook aircraft: 51,826 s, 14.4 h', () => {
     const time = breguetEndurance(0.8, 12.81, bsfc, 1.225, 16.165, startMass, endMass);
-    expect(Math.abs(time / 51_826 - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(time - 51_826)).toBeLessThanOrEqual(0.5);
     expect(time / 3600).toBeCloseTo(14.4, 1);
   });
 

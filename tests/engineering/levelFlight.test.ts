@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type AircraftInFlight, airAt, thrust } from '../../src/engineering/aircraftInFlight.ts';
-import { drag } from '../../src/engineering/dragPolar.ts';
+import { drag, minimumDragSpeed } from '../../src/engineering/dragPolar.ts';
 import { fullThrottleLevelSpeed, levelFlight, powerRequired } from '../../src/engineering/levelFlight.ts';
 import { foot, fourSeater, fourSeaterMass, textbookAirplane, textbookMass } from './exampleAircraft.ts';
 
@@ -93,25 +93,25 @@ test('too little power for level flight', () => {
   ).toThrow('maximumContinuousPower must be enough for level flight at sea level');
 });
 
+/** k rises with speed: the thrust that is left is greatest below the speed of least drag. */
+const peaky: AircraftInFlight = {
+  ...fourSeater,
+  propellerEfficiency: (v) => Math.min(0.85, 0.3 + v / 120),
+};
+
 test('just enough power, with thrust to spare only away from the speed of least drag', () => {
-  // k rising steeply with speed: at the speed of least drag nothing is left, a little faster there is
-  const peaky: AircraftInFlight = {
-    ...fourSeater,
-    propellerEfficiency: (v) => Math.min(0.85, 0.3 + v / 120),
-  };
-  const slowest = [0.3, 0.35, 0.4, 0.45, 0.5, 0.55].find(
-    (setting) => levelFlight(peaky, setting, airAt(0), fourSeaterMass).possible,
-  )!;
-  const speed = speedOf(levelFlight(peaky, slowest, airAt(0), fourSeaterMass));
-  const power = powerRequired(peaky, airAt(0), fourSeaterMass, speed);
-  expect(power / (slowest * 120e3)).toBeCloseTo(1, 3);
+  const air = airAt(0);
+  const setting = 0.54; // at 0.545 there is some at the speed of least drag too, at 0.536 none anywhere
+  const leastDrag = minimumDragSpeed(peaky.dragPolar, 14, fourSeaterMass, air.density);
+  expect(thrust(peaky, setting, air)(leastDrag)).toBeLessThan(
+    drag(peaky.dragPolar, 14, fourSeaterMass, leastDrag, air.density),
+  );
+  const speed = speedOf(levelFlight(peaky, setting, air, fourSeaterMass));
+  expect(speed).toBeLessThan(leastDrag);
+  expect(powerRequired(peaky, air, fourSeaterMass, speed) / (setting * 120e3)).toBeCloseTo(1, 3);
 });
 
 test('level flight is possible where a search of all speeds finds thrust to spare, near the least power too', () => {
-  const peaky: AircraftInFlight = {
-    ...fourSeater,
-    propellerEfficiency: (v) => Math.min(0.85, 0.3 + v / 120),
-  };
   const air = airAt(0);
   for (let setting = 0.3; setting < 0.5; setting += 0.004) {
     const available = thrust(peaky, setting, air);

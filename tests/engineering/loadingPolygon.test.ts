@@ -1,16 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { extremeLoading, type Loading, loadedWith, type Station } from '../../src/engineering/loading.ts';
+import { extremeLoading, type Loading, loadedWith } from '../../src/engineering/loading.ts';
 import { extremeOf, type LoadingLimits, loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { between } from './between.ts';
 import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from './loadingLp.ts';
+import { station } from './station.ts';
 
-const station = (name: string, arm: number, maximum: number, minimum = 0): Station => ({
-  name,
-  arm,
-  minimum,
-  maximum,
-});
 const body = { weight: 100, moment: 1000 };
 const corners = (boundary: readonly Loading[]) => boundary.map(({ weight, moment }) => [weight, moment]);
 

@@ -31,19 +31,9 @@ const exchanger = (ntu: number, capacityRatio: number) =>
   (4 * integrated(ntu, capacityRatio, 400) - integrated(ntu, capacityRatio, 200)) / 3;
 
 describe('cross-flow, both unmixed', () => {
-  // Mason's series as tabulated by Kays and London; values derived by a separate program. From memory Kays and London
-  // print 0.476 at NTU 1, C_r 1.
+  // Mason's series as tabulated by Kays and London; values derived by a separate program.
   test.each(crossFlowSeries)('NTU %d, C_r %d', (ntu, capacityRatio, effectiveness) => {
     expect(Math.abs(crossFlowEffectiveness(ntu, capacityRatio) - effectiveness)).toBeLessThanOrEqual(6e-6);
-  });
-
-  // Som, Introduction to Heat Transfer, example 10.7 (companion code read): UA 55 kW/K, air 10.1, water 29.26 kW/K. The book's
-  // correlation gives 0.95282, of which up to 0.009 is the correlation's own error.
-  test('Som, example 10.7', () => {
-    const effectiveness = crossFlowEffectiveness(55_000 / 10_100, 10_100 / 29_260);
-    expect(Math.abs(effectiveness - 0.95282)).toBeLessThan(0.009);
-    const heat = effectiveness * 10_100 * (125 - 20);
-    expect(Math.abs(heat / 1e6 - 1)).toBeLessThan(0.011); // the book rounds Q to 1 MW
   });
 
   test.each([

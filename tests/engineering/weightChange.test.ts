@@ -17,7 +17,7 @@ const item = fc.record({
 });
 
 describe('CG after a change', () => {
-  test('FAA-H-8083-25, weight addition as kept in our reference (from memory): 6,680 lb', () => {
+  test('FAA-H-8083-25, weight addition (from memory): 6,680 lb', () => {
     const after = afterChange(at(6680, 80), at(140, 150));
     expect(after.weight).toBe(6820);
     expect(Math.abs(after.shift - 1.4)).toBeLessThanOrEqual(0.05);
