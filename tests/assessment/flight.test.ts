@@ -7,25 +7,22 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { airAt } from '../../src/engineering/aircraftInFlight.ts';
-import { rateOfClimb } from '../../src/engineering/climb.ts';
-import { levelFlight, powerRequired } from '../../src/engineering/levelFlight.ts';
+import { flyingPackages } from '../../src/assessment/flying.ts';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import { fromSi, toSi } from '../../src/units.ts';
 import { between } from '../engineering/between.ts';
 import { sample } from '../sample.ts';
 import {
+  catalogueOf,
   comparisonOf,
   cooledPackages,
   flightOf,
   plainAircraft,
   withAttribute,
   withCells,
-  withRows,
 } from './flightFixture.ts';
 
 const godwit = sample('godwit');
-const sanderling = sample('sanderling');
 const packages = ['Rowan', 'Larch', 'Hazel', 'Alder'] as const;
 
 function speedOf(grids: TableGrids, name: string, setting: number, altitude: number): number {
@@ -88,135 +85,6 @@ describe('the plain aircraft, worked elsewhere', () => {
     // The mass stays as it was, 0.4 % more on the way: 1 % of the rate of climb
     expect(Math.abs(bare.toCruise!.time / flight().toCruise!.time - 1.011)).toBeLessThan(0.003);
     expect(() => bare.aircraft.fuelFlow(80e3, 'rich')).toThrow('fuel points of Elm must be given, got none');
-  });
-});
-
-describe('known points', () => {
-  test('the known level flight comes back as it was flown', () => {
-    const { aircraft } = flightOf(godwit, 'Rowan');
-    const level = levelFlight(
-      aircraft,
-      139 / 185,
-      airAt(toSi('height', 8000, 'ft')),
-      toSi('mass', 2400, 'lb'),
-    );
-    // The options of the sample are those of the flight; the bisection ends within 0.001 m/s
-    expect(level.possible && fromSi('speed', level.trueAirspeed, 'kt')).toBeCloseTo(146, 2);
-  });
-
-  test('so it does with a fixed pitch, and in km/h', () => {
-    const { aircraft } = flightOf(sanderling, 'Sorrel');
-    const level = levelFlight(aircraft, 51.75 / 69, airAt(1500), 570);
-    expect(level.possible && fromSi('speed', level.trueAirspeed, 'km/h')).toBeCloseTo(200, 2);
-  });
-
-  test('none: a finding, and no flight figure at all', () => {
-    const grids = { ...godwit, 'known points': [] };
-    const { assessments } = comparisonOf(grids);
-    for (const { flight, cooling } of assessments) {
-      expect(flight).toBeUndefined();
-      expect(cooling).toBeUndefined();
-    }
-    const [finding] = findingsOf(grids, 'known flown points');
-    expect(finding).toMatchObject({ gravity: 'check', package: '' });
-    expect(finding?.text).toBe('no known flown point in level flight: speeds, climb and range are not known');
-  });
-
-  test('one that claims more than its power can give is refused', () => {
-    const grids = withCells(plainAircraft, 'known points', ['Elm'], { power: 12 });
-    expect(cooledPackages(grids).of('Elm').flight).toBeUndefined();
-    expect(findingsOf(grids, 'known flown points')[0]?.text).toContain('zero-lift drag coefficient');
-  });
-
-  test('one that is possible but not likely is doubted: 95 m/s on 100 kW', () => {
-    const grids = withCells(plainAircraft, 'known points', ['Elm'], { 'true airspeed': 95 });
-    expect(findingsOf(grids, 'known flown points')[0]).toMatchObject({ gravity: 'check' });
-    expect(findingsOf(grids, 'known flown points')[0]?.text).toContain('CD0 0.0');
-    expect(findingsOf(plainAircraft, 'known flown points')).toEqual([]);
-  });
-
-  test.each([0.56, 0.7, 0.85])('a second level flight gives e back: %d', (e) => {
-    const truth = flightOf(withAttribute(plainAircraft, 'airframe', 'Oswald efficiency', e), 'Elm');
-    const power = powerRequired(truth.aircraft, airAt(3000), 1000, 42);
-    const grids = withRows(plainAircraft, 'known points', [
-      'Elm',
-      'level flight',
-      power / 1000,
-      1000,
-      3000,
-      '',
-      42,
-      '',
-      '',
-    ]);
-    expect(flightOf(grids, 'Elm').aircraft.dragPolar.spanEfficiency).toBeCloseTo(e, 4);
-  });
-
-  test.each([0.56, 0.7, 0.85])('so does a climb: %d', (e) => {
-    const truth = flightOf(withAttribute(plainAircraft, 'airframe', 'Oswald efficiency', e), 'Elm');
-    const rate = rateOfClimb(truth.aircraft, 'continuous', airAt(0), 1000, 39);
-    const grids = withRows(plainAircraft, 'known points', ['Elm', 'climb', 110, 1000, 0, '', 39, rate, '']);
-    expect(flightOf(grids, 'Elm').aircraft.dragPolar.spanEfficiency).toBeCloseTo(e, 4);
-  });
-
-  test('with two level flights the climb gives the propeller’s efficiency in the climb', () => {
-    const truth = flightOf(
-      withAttribute(plainAircraft, 'airframe', 'propeller efficiency climb', 0.7),
-      'Elm',
-    );
-    // The other level flight at a speed where k does not depend on its climb value
-    const power = powerRequired(truth.aircraft, airAt(0), 1500, 62);
-    const climbSpeed = 38;
-    const rate = rateOfClimb(truth.aircraft, 'continuous', airAt(0), 1000, climbSpeed);
-    const grids = withRows(
-      plainAircraft,
-      'known points',
-      ['Elm', 'level flight', power / 1000, 1500, 0, '', 62, '', ''],
-      ['Elm', 'climb', 110, 1000, 0, '', climbSpeed, rate, ''],
-    );
-    const { aircraft } = flightOf(grids, 'Elm');
-    const expected = truth.aircraft.propellerEfficiency(climbSpeed);
-    expect(aircraft.propellerEfficiency(climbSpeed)).toBeCloseTo(expected, 4);
-    expect(rateOfClimb(aircraft, 'continuous', airAt(0), 1000, climbSpeed)).toBeCloseTo(rate, 4);
-  });
-
-  test('a climb that cannot belong to the level flight is said, and e stays what the airframe table has', () => {
-    const grids = withRows(plainAircraft, 'known points', ['Elm', 'climb', 110, 1000, 0, '', 39, 6, '']);
-    expect(flightOf(grids, 'Elm').aircraft.dragPolar.spanEfficiency).toBe(0.7);
-    expect(findingsOf(grids, 'known flown points')[0]).toMatchObject({ gravity: 'check' });
-  });
-
-  test('a measured roll scales every ground roll', () => {
-    const roll = (grids: TableGrids) => {
-      const { takeoff } = flightOf(grids, 'Elm');
-      if (!takeoff.possible) throw new Error('cannot');
-      return takeoff;
-    };
-    const plain = roll(plainAircraft);
-    const rolledTimes = (factor: number) =>
-      withRows(plainAircraft, 'known points', [
-        'Elm',
-        'takeoff roll',
-        110,
-        1000,
-        0,
-        15,
-        '',
-        '',
-        factor * plain.groundRoll,
-      ]);
-    const grids = rolledTimes(1.2);
-    const measured = roll(grids);
-    expect(measured.groundRoll / plain.groundRoll).toBeCloseTo(1.2, 9);
-    expect(measured.distanceTo50Feet - plain.distanceTo50Feet).toBeCloseTo(0.2 * plain.groundRoll, 6);
-    expect(findingsOf(grids, 'takeoff roll')).toEqual([]);
-    expect(findingsOf(rolledTimes(2), 'takeoff roll')[0]).toMatchObject({ gravity: 'check' });
-  });
-
-  test('what was not measured is no figure: a row without its value is counted out', () => {
-    const grids = withRows(plainAircraft, 'known points', ['Elm', 'climb', 110, 1000, 0, '', '', 3, '']);
-    expect(flightOf(grids, 'Elm').aircraft.dragPolar.spanEfficiency).toBe(0.7);
-    expect(findingsOf(grids, 'known flown points')[0]?.text).toContain('1 without airspeed');
   });
 });
 
@@ -312,6 +180,101 @@ describe('the outline of the sample', () => {
     const { ceiling } = flightOf(shorter, 'Larch');
     expect(ceiling).toEqual({ pressureAltitude: toSi('height', 20_000, 'ft'), found: 'beyond' });
   });
+});
+
+describe('findings', () => {
+  const elm = (changes: Readonly<Record<string, number>>, grids = plainAircraft) =>
+    Object.entries(changes).reduce<TableGrids>(
+      (changed, [name, value]) =>
+        withAttribute(changed, 'packages', name, value, name.endsWith('altitude') ? 'm' : 'kW', 'Elm'),
+      grids,
+    );
+  const subjects = ['service ceiling', 'climb', 'takeoff', 'speed and climb'];
+  const said = (grids: TableGrids) =>
+    comparisonOf(grids)
+      .findings.filter(({ subject }) => subjects.includes(subject))
+      .map(({ gravity, package: name, subject, text }) => `${gravity}, ${name}, ${subject}: ${text}`);
+
+  test('none for an aircraft that climbs and takes off', () => {
+    expect(said(plainAircraft)).toEqual([]);
+    expect(flightOf(plainAircraft, 'Elm').findings).toEqual([]);
+  });
+
+  // 52 kW keep it in the air: 3 kW more at k 0.74 lift 1,000 kg by 0.2 m/s, and 100 ft/min are 0.508
+  test('too weak to climb: a stop, and the takeoff from the mission’s field is not one', () => {
+    const weak = elm({ 'maximum continuous power': 55, 'takeoff power': 55 });
+    expect(said(weak)).toEqual([
+      'stop, Elm, climb: less than 100 ft/min at sea level on a standard day',
+      'check, Elm, takeoff: not from the mission’s field at this weight: thrust does not suffice for the climb to 50 ft',
+    ]);
+  });
+
+  test('the power points end below the ceiling: it lies higher than those of the continuous rating', () => {
+    const points: TableGrids = {
+      ...plainAircraft,
+      'power points': [
+        ['package', 'rating', 'altitude', 'power'],
+        ['', '', 'm', 'kW'],
+        ['Elm', 'continuous', 0, 110],
+        ['Elm', 'continuous', 3000, 110],
+        ['Elm', 'takeoff', 0, 110],
+        ['Elm', 'takeoff', 3500, 110],
+      ],
+    };
+    expect(said(points)).toEqual([
+      'note, Elm, service ceiling: the power points end below it: it lies higher than they do',
+    ]);
+    expect(flightOf(points, 'Elm').ceiling).toEqual({ pressureAltitude: 3000, found: 'beyond' });
+  });
+
+  test('power points beyond the ceiling, and a ceiling beyond all heights looked at: nothing of power points', () => {
+    const points: TableGrids = {
+      ...plainAircraft,
+      'power points': [
+        ['package', 'rating', 'altitude', 'power'],
+        ['', '', 'm', 'kW'],
+        ['Elm', 'continuous', 0, 110],
+        ['Elm', 'continuous', 8000, 40],
+      ],
+    };
+    expect(flightOf(points, 'Elm').ceiling.found).toBe('yes');
+    expect(said(points)).toEqual([]);
+    const high = elm({
+      'maximum continuous power': 420,
+      'takeoff power': 420,
+      'critical altitude': 12_000,
+    });
+    expect(flightOf(high, 'Elm').ceiling).toEqual({ pressureAltitude: 15_000, found: 'beyond' });
+    expect(said(high)).toEqual([]);
+  });
+
+  test('a package whose own values contradict each other has no flight; the others keep theirs', () => {
+    const wrong = withAttribute(
+      withAttribute(godwit, 'packages', 'static rpm', 95, '%', 'Hazel'),
+      'packages',
+      'climb rpm',
+      80,
+      '%',
+      'Hazel',
+    );
+    const { of } = cooledPackages(wrong);
+    expect(of('Hazel').flight).toBeUndefined();
+    expect(of('Rowan').flight).toBeDefined();
+    const [finding, ...others] = findingsOf(wrong, 'speed and climb');
+    expect(others).toEqual([]);
+    expect(finding).toMatchObject({ gravity: 'check', package: 'Hazel' });
+    expect(finding?.text).toMatch(
+      /^not known: the values given cannot be true together: .*bestClimbFraction/,
+    );
+  });
+});
+
+test('one package alone, by its name however typed', () => {
+  const { flying } = flyingPackages(catalogueOf(godwit), 'larch');
+  expect(flying.map((each) => each.package.name)).toEqual(['Larch']);
+  expect(() => flyingPackages(catalogueOf(godwit), 'Oak')).toThrow(
+    'package must be one of Rowan, Larch, Hazel, Alder, got "Oak"',
+  );
 });
 
 describe('what moves the figures moves them the right way', () => {
