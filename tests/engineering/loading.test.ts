@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Side } from '../../src/engineering/envelope.ts';
 import { extremeLoading, loadedWith, type Station } from '../../src/engineering/loading.ts';
+import { circularAircraft } from './circularAircraft.ts';
 import {
   extremeCgByGlpk,
   extremeCgByLinearProgramme,
@@ -8,31 +10,23 @@ import {
   withoutOtherLimits,
 } from './loadingLp.ts';
 
-// AC 43.13-1B figures 10-10 and 10-11 (read), lb and in. Minimum fuel METO hp/2 = 82.5, rounded to 83 there.
-const empty = { weight: 1169, moment: 1169 * 10.6 };
-const stations: Station[] = [
-  { name: 'oil', arm: -49, minimum: 17, maximum: 17 },
-  { name: 'pilot', arm: 16, minimum: 170, maximum: 170 },
-  { name: 'front passenger', arm: 16, minimum: 0, maximum: 170 },
-  { name: 'rear passengers', arm: 48, minimum: 0, maximum: 340 },
-  { name: 'fuel', arm: 22, minimum: 83, maximum: 240 },
-  { name: 'baggage', arm: 75.5, minimum: 0, maximum: 100 },
-];
-
 describe('AC 43.13-1B, extreme conditions', () => {
+  const { empty, stations, tanks, maximumWeight } = circularAircraft;
+  const extreme = (side: Side) => extremeLoading(empty, [...stations, ...tanks], maximumWeight, side);
+
   test('figure 10-10, most forward: 1,439 lb at +11.2 in', () => {
-    const forward = extremeLoading(empty, stations, 2100, 'forward');
+    const forward = extreme('forward');
     expect(forward.weight).toBe(1439);
     expect(Math.abs(forward.cg - 11.2)).toBeLessThanOrEqual(0.05);
-    expect(forward.loads).toEqual([17, 170, 0, 0, 83, 0]);
+    expect(forward.loads).toEqual([17, 170, 0, 0, 0, 83]);
   });
 
   test('figure 10-11, most rearward: 2,036 lb, 43,428 lb·in, +21.33 in', () => {
-    const aft = extremeLoading(empty, stations, 2100, 'aft');
+    const aft = extreme('aft');
     expect(aft.weight).toBe(2036);
     expect(Math.abs(aft.moment - 43_428)).toBeLessThanOrEqual(0.5);
     expect(aft.cg).toBeCloseTo(43_428 / 2036, 3);
-    expect(aft.loads).toEqual([17, 170, 0, 340, 240, 100]);
+    expect(aft.loads).toEqual([17, 170, 0, 340, 100, 240]);
   });
 });
 

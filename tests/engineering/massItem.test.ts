@@ -8,7 +8,6 @@ import {
   subtract,
   total,
 } from '../../src/engineering/massItem.ts';
-import { fromSi, toSi } from '../../src/units.ts';
 import { between } from './between.ts';
 
 const item = fc.record({
@@ -18,55 +17,7 @@ const item = fc.record({
 const aircraft = fc.array(item, { minLength: 1, maxLength: 40 });
 const cgOf = (items: readonly MassItem[]) => centreOfGravity(total(items));
 
-// AC 43.13-1B figure 10-10 (read), lb and in; the figure rounds 12,391.4 to 12,391 and 82.5 lb of fuel to 83
-const emptyOilPilot: MassItem[] = [
-  { weight: 1169, arm: 10.6 },
-  { weight: 17, arm: -49 },
-  { weight: 170, arm: 16 },
-];
-
-describe('published loadings', () => {
-  test('AC 43.13-1B figure 10-10: 9 qt of oil at 7.5 lb/gal are 17 lb, METO 165 hp/12 gal of avgas at 6 lb/gal are 83', () => {
-    const pounds = (gallons: number, poundsPerGallon: number) =>
-      fromSi('mass', toSi('volume', gallons, 'US gal') * toSi('density', poundsPerGallon, 'lb/US gal'), 'lb');
-    expect(Math.abs(pounds(9 / 4, 7.5) - 17)).toBeLessThanOrEqual(0.5); // 7.5 lb/gal: 10-15g, read
-    expect(pounds(165 / 12, 6)).toBeCloseTo(82.5, 9); // 10-2p, read; the figure has 83
-  });
-
-  test('AC 43.13-1B figure 10-10: 1,439 lb, 16,104 lb·in, +11.2 in', () => {
-    const loaded = total([...emptyOilPilot, { weight: 83, arm: 22 }]);
-    expect(loaded.weight).toBe(1439);
-    expect(Math.abs(loaded.moment - 16104)).toBeLessThanOrEqual(0.5);
-    expect(Math.abs(centreOfGravity(loaded) - 11.2)).toBeLessThanOrEqual(0.05);
-  });
-
-  test('AC 43.13-1B figure 10-13: 2,100 lb, 38,466 lb·in; the printed +18.6 is a misprint for 18.32', () => {
-    const loaded = total([
-      ...emptyOilPilot,
-      { weight: 170, arm: 16 },
-      { weight: 340, arm: 48 },
-      { weight: 234, arm: 22 },
-    ]);
-    expect(loaded.weight).toBe(2100);
-    expect(Math.abs(loaded.moment - 38466)).toBeLessThanOrEqual(0.5);
-    expect(Math.abs(centreOfGravity(loaded) - 18.32)).toBeLessThanOrEqual(0.05);
-    expect(Math.abs(centreOfGravity(loaded) - 18.6)).toBeGreaterThan(0.2);
-  });
-
-  test('AC 43.13-1B figure 10-14 (read in a stored copy, which prints the weight as 20366): 37,988 lb·in, +18.7', () => {
-    const loaded = total([
-      ...emptyOilPilot,
-      { weight: 170, arm: 48 },
-      { weight: 170, arm: 16 },
-      { weight: 240, arm: 22 },
-      { weight: 100, arm: 75.5 },
-    ]);
-    expect(loaded.weight).toBe(2036);
-    expect(Math.abs(loaded.moment - 37988)).toBeLessThanOrEqual(0.5);
-    expect(Math.abs(centreOfGravity(loaded) - 18.7)).toBeLessThanOrEqual(0.05);
-  });
-});
-
+// The loadings of AC 43.13-1B, chapter 10, stand in tests/outside/values/weightAndBalance.ts
 describe('sums', () => {
   test('by hand: an item taken out of a lever', () => {
     // 2 at 10 and 3 at 20: 80 about the datum; less 1 at 10: 70 on 4

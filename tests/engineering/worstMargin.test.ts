@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { envelopeFrom } from '../../src/engineering/envelope.ts';
 import { loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { worstMargins } from '../../src/engineering/worstMargin.ts';
+import { circularAircraft } from './circularAircraft.ts';
 import { station } from './station.ts';
 
 describe('the cause, by hand: load × (arm − CG) / (weight − load) is how far a load has moved the CG', () => {
@@ -53,18 +54,7 @@ const oneHold = () =>
 
 describe('by hand', () => {
   test('AC 43.13-1B figures 10-10 and 10-11 (read): +2.69 forward, +0.57 aft, both satisfactory there', () => {
-    const polygon = loadingPolygon({
-      empty: { weight: 1169, moment: 1169 * 10.6 },
-      stations: [
-        station('oil', -49, 17, 17),
-        station('pilot', 16, 170, 170),
-        station('front passenger', 16, 170),
-        station('rear passengers', 48, 340),
-        station('baggage', 75.5, 100),
-      ],
-      tanks: [station('fuel', 22, 240, 83)],
-      maximumWeight: 2100,
-    });
+    const polygon = loadingPolygon(circularAircraft);
     const margins = worstMargins(polygon, envelopeFrom([{ weight: 2100, forward: 8.5, aft: 21.9 }]));
     expect(margins.forward.margin).toBeCloseTo(16_104 / 1439 - 8.5, 2);
     expect(margins.aft.margin).toBeCloseTo(21.9 - 43_428 / 2036, 2);
