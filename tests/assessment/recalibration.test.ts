@@ -194,9 +194,42 @@ describe('with noise they come back within the band of the noise', () => {
     expect(scatter(often)).toBeLessThan(0.75 * scatter(once));
   });
 
-  test('four flights are too few to tell', () => {
-    const aircraft = new SimulatedAircraft(truth, 'Rowan', noise, 5);
-    expect(flightScatter(contextWith(flights(aircraft).slice(0, 4)), aboard())).toBeUndefined();
+  describe('how many flights it takes', () => {
+    const scatterOf = (...results: TestResult[]) => flightScatter(contextWith(results), aboard());
+    const flown = () => flights(new SimulatedAircraft(truth, 'Rowan', noise, 5));
+    const roll = {
+      test: 'takeoff roll',
+      date: '2026-05-20',
+      power: hp(183),
+      weight: lb(2350),
+      altitude: ft(500),
+      temperature: 293.15,
+      roll: 260,
+    } as TestResult;
+
+    test('four are too few to tell; a takeoff roll is none', () => {
+      const four = flown().slice(0, 4);
+      expect(scatterOf(...four)).toBeUndefined();
+      expect(scatterOf(...four, roll)).toBeUndefined();
+    });
+
+    test('one that cannot be spared: the only one in level flight', () => {
+      expect(scatterOf(...flown().slice(0, 1), ...flown().slice(8, 12))).toBeUndefined();
+    });
+
+    test('five: s² = 4/5 of the squares about the mean of the five without one (jackknife, Tukey 1958, from memory)', () => {
+      const five = flown().slice(0, 5);
+      const scatter = scatterOf(...five);
+      const without = five.map((_, left) => {
+        const { flown: polar } = flownAirframe(
+          contextWith(five.filter((_each, index) => index !== left)),
+          aboard(),
+        );
+        return polar?.dragPolar.zeroLiftDragCoefficient ?? Number.NaN;
+      });
+      const squares = without.reduce((sum, value) => sum + (value - mean(without)) ** 2, 0);
+      expect((scatter?.zeroLiftDrag ?? 0) / Math.sqrt(0.8 * squares)).toBeCloseTo(1, 6);
+    });
   });
 });
 
