@@ -201,7 +201,11 @@ describe('faults', () => {
   test('an arm that cannot be read is missed once, and no arm is held against it', () => {
     const grids = smallBuild();
     for (const row of [3, 4, 5]) put(grids.weighings, row, 'arm', 'aft');
-    expect(buildFaults(grids)).toHaveLength(3);
+    expect(buildFaults(grids)).toEqual(
+      ['3 (A, nosewheel)', '4 (A, left main)', '5 (A, right main)'].map(
+        (row) => `weighings, row ${row}, arm: got "aft", expected a number without unit or separators`,
+      ),
+    );
   });
 
   test('a missing column is missed once', () => {
@@ -218,14 +222,18 @@ describe('faults', () => {
     put(grids.weighings, 3, 'reading', 'heavy');
     put(grids.changes, 4, 'weight', '6 lb');
     put(grids['test results'], 3, 'power', -1);
-    expect(buildFaults(grids)).toHaveLength(3);
+    expect(buildFaults(grids)).toEqual([
+      'weighings, row 3 (A, nosewheel), reading: got "heavy", expected a number without unit or separators',
+      'changes, row 4 (heavier battery), weight: got "6 lb", expected a number without unit or separators',
+      'test results, row 3 (level flight), power: got -1, expected a number above 0 hp',
+    ]);
   });
 });
 
 test('every test names at least one measurement of the table', () => {
   for (const [name, fields] of Object.entries(recordedIn)) {
     expect(testResultsTable.fields.test.choices).toContain(name);
-    expect(fields.length).toBeGreaterThan(0);
+    expect(fields).not.toEqual([]);
     for (const field of fields) expect(testResultsTable.fields).toHaveProperty(field);
   }
   expect(Object.keys(recordedIn)).toHaveLength(testResultsTable.fields.test.choices?.length ?? 0);

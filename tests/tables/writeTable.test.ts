@@ -20,7 +20,8 @@ const metric: UnitOf = ({ unit, customaryUnit }) =>
 
 /** Six digits are written. */
 function expectSame(found: unknown, given: unknown): void {
-  if (typeof given === 'number') expect((found as number) / given || 1).toBeCloseTo(1, 5);
+  if (typeof given === 'number')
+    expect(Math.abs((found as number) - given)).toBeLessThanOrEqual(5.001e-6 * Math.abs(given));
   else expect(found).toEqual(given);
 }
 
