@@ -36,6 +36,6 @@ export function callSites({ workbook }: LocalHost, layout: Layout): CallSite[] {
 /** Every n-th of so many calls, from another one on in every run. */
 export function everySoMany(n: number, count: number, what: string): number[] {
   const first = 1 + (seed % n);
-  say(`${what}: every ${n}th of ${count} calls fails, from call ${first} on`);
+  say(`${what}: of ${count} calls one in ${n} fails, from call ${first} on`);
   return Array.from({ length: Math.ceil((count - first + 1) / n) }, (_, index) => first + index * n);
 }

@@ -1,17 +1,16 @@
 /** An older workbook, changed at random as persons do, and what must still be in it after the newer script has laid it out. */
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { inputCells } from '../../src/tables/inputs.ts';
-import type { Layout } from '../../src/workbook/layout.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { say, seed } from '../hostile/seed.ts';
 import { sample } from '../sample.ts';
 import { apply, edits, rename, renamings } from './edits.ts';
+import { filesWith } from './layoutFiles.ts';
 import { olderLayout, quickLayout } from './olderLayout.ts';
 import { withoutSpareRows } from './spareRows.ts';
 import { cellContents } from './workbookState.ts';
@@ -21,17 +20,15 @@ const grids = {
   rates: sample('sanderling').rates,
   equipment: sample('godwit').equipment,
 };
-const pushed = await dataFiles();
-const files = (each: Layout) => ({ ...pushed, Layout: JSON.stringify(each) });
 
 export const quick = quickLayout(layout);
-export const older = await localHost(undefined, files(olderLayout(quick)));
+export const older = await localHost(undefined, filesWith(olderLayout(quick)));
 older.run('layOutTables_', grids);
 const olderWorkbook = withoutSpareRows(snapshotOf(older.workbook), quick);
 
 /** The older workbook, with the newer script bound to it. */
 export async function openedAgain(): Promise<LocalHost> {
-  const host = await localHost(olderWorkbook, files(quick));
+  const host = await localHost(olderWorkbook, filesWith(quick));
   host.workbook.calls.reset(); // opening computes the blocks, which reads the library
   return host;
 }

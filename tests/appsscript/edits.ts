@@ -1,25 +1,26 @@
 import fc from 'fast-check';
+import { columnLetters } from '../../src/local/host/a1.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 
 /** What a person may do to a workbook. `pick` chooses a cell, a table, a sheet among those there are. */
-export type Edit =
-  | {
-      readonly kind: 'type into a table' | 'type beside a block' | 'type into a block';
-      readonly pick: number;
-      readonly text: string;
-    }
-  | {
-      readonly kind: 'insert a row' | 'insert a column' | 'add a column to a table';
-      readonly pick: number;
-      readonly text: string;
-    }
-  | { readonly kind: 'add a sheet with formulas'; readonly pick: number; readonly text: string };
+export interface Edit {
+  readonly kind:
+    | 'type into a table'
+    | 'type beside a block'
+    | 'type into a block'
+    | 'insert a row'
+    | 'insert a column'
+    | 'add a column to a table'
+    | 'add a sheet with formulas';
+  readonly pick: number;
+  readonly text: string;
+}
 
 /** Done last: the table's name, or its sheet's, is what the next run looks for. */
-export type Renaming = {
+export interface Renaming {
   readonly kind: 'rename a sheet' | 'move a sheet' | 'forget a name';
   readonly pick: number;
-};
+}
 
 const texts = fc.constantFrom(
   "'=1+1",
@@ -49,7 +50,7 @@ export const edits: fc.Arbitrary<Edit[]> = fc.array(
     ),
     pick: fc.nat(1_000_000),
     text: texts,
-  }) as fc.Arbitrary<Edit>,
+  }),
   { minLength: 1, maxLength: 10 },
 );
 
@@ -68,10 +69,7 @@ export const renamings: fc.Arbitrary<Renaming[]> = fc.array(
 
 const among = <T>(list: readonly T[], pick: number): T => list[pick % list.length] as T;
 
-const letters = (column: number): string =>
-  `${column >= 26 ? letters(Math.floor(column / 26) - 1) : ''}${String.fromCharCode(65 + (column % 26))}`;
-
-const cellName = (column: number, row: number) => `${letters(column)}${row + 1}`;
+const cellName = (column: number, row: number) => `${columnLetters(column)}${row + 1}`;
 
 function sheets({ workbook }: LocalHost) {
   const { getters } = workbook.model;

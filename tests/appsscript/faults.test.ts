@@ -4,19 +4,18 @@ import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/localWorkbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { sample } from '../sample.ts';
+import { deleteSheet, renameSheet, sheetId, sheetNames } from './sheetsByHand.ts';
 import { foreign, told as toldBy } from './told.ts';
 import { cellContents, workbookState } from './workbookState.ts';
 
 vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 
 const minimal = sample('minimal');
-const terms = [
-  ['attribute', 'value', 'unit'],
-  ['package', 'Turnstone', ''],
-];
+const quote = quoteTerms('Elm');
 const fresh = await localHost();
-fresh.run('layOutTables_', { ...minimal, quote: terms });
+fresh.run('layOutTables_', { ...minimal, quote });
 const saved = snapshotOf(fresh.workbook);
 const sound = workbookState(await localHost(saved));
 const contents = cellContents(await localHost(saved));
@@ -28,8 +27,6 @@ beforeEach(async () => {
 
 /** Runs a menu's action. @returns all that a person is told */
 const told = (action: string) => toldBy(host, action).words;
-
-const sheetId = (name: string) => host.workbook.sheetIdNamed(name) as string;
 
 const actions = ['issueQuoteFromMenu', 'compareIssuedQuotes', 'checkData'] as const;
 const buildersActions = [
@@ -62,7 +59,7 @@ describe('a document without the workbook', () => {
 describe('a sheet deleted', () => {
   const names = layout.sheets.map(({ name }) => name);
   test.each(names)('%s', (name) => {
-    host.workbook.dispatch('DELETE_SHEET', { sheetId: sheetId(name), sheetName: name });
+    deleteSheet(host, name);
     for (const action of actions) expect(told(action), action).not.toMatch(foreign);
     const required = tablesOf(name).filter(
       ({ table }) => (minimal as Record<string, unknown>)[table] !== undefined,
@@ -75,19 +72,18 @@ describe('a sheet deleted', () => {
     for (const [place, text] of contents) {
       if (!place.startsWith(`${name} `) && !text.includes('#REF')) expect(after.get(place), place).toBe(text);
     }
-    expect(layout.sheets.every((each) => sheetId(each.name) !== undefined)).toBe(true);
+    expect(sheetNames(host)).toEqual(expect.arrayContaining(layout.sheets.map((each) => each.name)));
     for (const sheet of layout.sheets)
       for (const { range } of sheet.tables)
         expect(host.workbook.model.getters.getNamedRange(range)?.range.sheetId, range).toBe(
-          sheetId(sheet.name),
+          sheetId(host, sheet.name),
         );
   });
 });
 
 test('all sheets renamed: every action finds its tables', () => {
   const before = told('checkData');
-  for (const { name } of layout.sheets)
-    host.workbook.dispatch('RENAME_SHEET', { sheetId: sheetId(name), oldName: name, newName: `My ${name}` });
+  for (const { name } of layout.sheets) renameSheet(host, name, `My ${name}`);
   expect(told('checkData')).toBe(before);
   for (const action of [...actions, ...buildersActions]) expect(told(action), action).not.toMatch(foreign);
 });
@@ -126,7 +122,7 @@ describe('the document’s properties', () => {
     for (const key of [...properties.keys()].slice(58)) properties.set(key, 'x'.repeat(9000));
     expect(told('layOutFromMenu')).toMatch(/document’s properties.*free some.*lay out again/is);
     properties.clear();
-    host.run('layOutTables_', { ...minimal, quote: terms });
+    host.run('layOutTables_', { ...minimal, quote });
     expect(workbookState(host)).toEqual(sound);
   });
 

@@ -18,6 +18,7 @@ import { layout } from '../../src/workbook/sheets.ts';
 import { headerRow } from '../../src/workbook/tableSource.ts';
 import { sample } from '../sample.ts';
 import { everySoMany } from './callSites.ts';
+import { missing } from './missing.ts';
 import { withoutBlocks } from './olderLayout.ts';
 import { withoutSpareRows } from './spareRows.ts';
 import { foreign, type Told, told } from './told.ts';
@@ -90,17 +91,6 @@ const writing: readonly Action[] = [
   ['issueQuoteFromMenu'],
   ['issueQuote', [], [1]],
 ];
-
-/** What is left of a list when the texts of another are taken out of it, each as often as it stands there. */
-function missing(before: Iterable<string>, after: Iterable<string>): string[] {
-  const left = new Map<string, number>();
-  for (const text of after) left.set(text, (left.get(text) ?? 0) + 1);
-  return [...before].filter((text) => {
-    const count = left.get(text) ?? 0;
-    left.set(text, count - 1);
-    return count <= 0;
-  });
-}
 
 const clearStop = (call: number) =>
   `It stopped on the way: Service failed at call ${call}. Nothing is lost: do it again.`;
@@ -371,6 +361,30 @@ describe('any call of an action fails: it says so, changes nothing, and can be d
     calls.reset();
     expect(cellContents(host)).toEqual(before);
     expect(clearly(host, action)).toEqual(sound);
+  });
+
+  test('what a quote promised, taken in: once more makes it good', async () => {
+    const takeIn: Action = ['takeQuoteIn', [{ ...OK, text: '1' }, OK]];
+    const asQuoted = (host: LocalHost) => host.values('Weighing data!A1:AZ60');
+    const sound = await open();
+    clearly(sound, looking[0] as Action); // reads the library
+    const before = asQuoted(sound);
+    sound.workbook.calls.reset();
+    expect(clearly(sound, takeIn).words).toContain('Taken in.');
+    const { count } = sound.workbook.calls;
+    const after = asQuoted(sound);
+    expect(after).not.toEqual(before);
+    for (const call of everySoMany(3, count, 'taking a quote in')) {
+      const host = await open();
+      host.workbook.calls.failAt(call);
+      clearly(host, takeIn);
+      host.workbook.calls.reset();
+      expect([before, after], `call ${call}`).toContainEqual(asQuoted(host));
+      clearly(host, takeIn);
+      expect(asQuoted(host), `call ${call}`).toEqual(after);
+      while (!/Nothing is taken in/.test(clearly(host, ['putBackAdopted', [OK]]).words));
+      expect(asQuoted(host), `call ${call}`).toEqual(before);
+    }
   });
 
   test('laying out', async () => {

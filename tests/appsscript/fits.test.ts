@@ -1,16 +1,12 @@
 /** Every text of the laid-out workbook can be read in its cell, with the widths of Arial's letters. */
 import { describe, expect, test } from 'vitest';
 import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
-import type { Cell } from '../../src/tables/cell.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { sample, sampleNames } from '../sample.ts';
 import { clippings } from './textFit.ts';
 
-const terms: Cell[][] = [
-  ['attribute', 'value', 'unit'],
-  ['package', 'Larch', ''],
-  ['customer', 'A. Buyer', ''],
-];
-const godwit = await openLocalWorkbook({ ...sample('godwit'), quote: terms });
+const quote = quoteTerms('Larch', ['customer', 'A. Buyer', '']);
+const godwit = await openLocalWorkbook({ ...sample('godwit'), quote });
 
 describe('nothing is cut off', () => {
   test('in the sample godwit with a quote in preparation', () => {

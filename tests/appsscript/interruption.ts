@@ -1,14 +1,12 @@
 import { expect } from 'vitest';
-import { dataFiles } from '../../src/local/build.ts';
 import { snapshotOf, type WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Grids, Layout } from '../../src/workbook/layout.ts';
 import { layout as wholeLayout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';
+import { filesWith } from './layoutFiles.ts';
 import { olderLayout, withoutLooks } from './olderLayout.ts';
 import { workbookState } from './workbookState.ts';
-
-const pushed = await dataFiles();
 
 /** A workbook, and what is done to it. */
 export interface Run {
@@ -18,7 +16,7 @@ export interface Run {
 }
 
 export async function open({ layout, from }: Run) {
-  const host = await localHost(from, { ...pushed, Layout: JSON.stringify(layout) });
+  const host = await localHost(from, filesWith(layout));
   host.workbook.calls.reset(); // opening computes the blocks, which reads the library
   return host;
 }

@@ -4,18 +4,15 @@ import { cautions } from '../../src/assessment/cautions.ts';
 import { gravityLabels } from '../../src/assessment/finding.ts';
 import { softwareVersion } from '../../src/assessment/version.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
-import { LocalWorkbook, localHost, openLocalWorkbook } from '../../src/local/localWorkbook.ts';
+import { localHost, openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { layout } from '../../src/workbook/sheets.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { sample } from '../sample.ts';
 import { workbookState } from './workbookState.ts';
 
 const minimal = sample('minimal');
-const terms: Cell[][] = [
-  ['attribute', 'value', 'unit'],
-  ['package', 'Larch', ''],
-];
-const godwit = await openLocalWorkbook({ ...sample('godwit'), quote: terms });
+const godwit = await openLocalWorkbook({ ...sample('godwit'), quote: quoteTerms('Larch') });
 
 const formulas = ({ workbook }: LocalHost) => {
   const { getters } = workbook.model;
@@ -176,8 +173,7 @@ describe('laid out again', () => {
   });
 });
 
-test('a workbook that is open can be asked for its blocks', () => {
-  expect(godwit).toBeInstanceOf(LocalWorkbook);
+test('a block or a sheet that there is not is refused by name', () => {
   expect(() => godwit.block('NO_SUCH_BLOCK')).toThrow('no cell holds NO_SUCH_BLOCK');
   expect(() => godwit.values('No such sheet')).toThrow('no sheet "No such sheet"');
 });

@@ -2,7 +2,7 @@ import type { WorkbookSnapshot } from '../../src/local/host/snapshot.ts';
 import type { Layout, SheetLayout, TableLayout } from '../../src/workbook/layout.ts';
 
 /** Fields that the older layout did not have: of every table the last ones that may be missing. */
-const laterFields: Readonly<Record<string, readonly string[]>> = {
+export const laterFields: Readonly<Record<string, readonly string[]>> = {
   airframe: ['CG height', 'kit price', 'show heights in'],
   components: ['lead time', 'source'],
   equipment: ['supplied by', 'excludes'],

@@ -3,45 +3,35 @@
  * stay when it is laid out again, when a table gets more rows, and when a newer version is laid out over it.
  */
 import { beforeEach, describe, expect, test } from 'vitest';
-import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
-import { scriptRealm } from '../../src/local/host/node/scriptRealm.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/localWorkbook.ts';
 import type { Layout } from '../../src/workbook/layout.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';
+import { filesWith } from './layoutFiles.ts';
 import { quickLayout } from './olderLayout.ts';
+import { runOwnScript } from './ownScript.ts';
 import { withoutSpareRows } from './spareRows.ts';
 
 const quick = quickLayout(layout);
-const pushed = await dataFiles();
-const files = (each: Layout) => ({ ...pushed, Layout: JSON.stringify(each) });
-const fresh = await localHost(undefined, files(quick));
+const fresh = await localHost(undefined, filesWith(quick));
 fresh.run('layOutTables_', sample('minimal'));
 const saved = withoutSpareRows(snapshotOf(fresh.workbook), quick);
 
 let host: LocalHost;
 const open = async (each: Layout) => {
-  host = await localHost(saved, files(each));
+  host = await localHost(saved, filesWith(each));
 };
 beforeEach(() => open(quick));
 
-/** Runs statements as a script of the person's own might; `at` gives the cell of a label's row in a named table. */
-function script(body: string): unknown {
-  const evaluate = scriptRealm(`
-    function at(name, label, column) {
-      const range = SpreadsheetApp.getActiveSpreadsheet().getRangeByName(name);
-      const row = range.getValues().findIndex((cells) => cells[0] === label);
-      return range.getCell(row + 1, column);
-    }
-    function does() { ${body} }`);
-  const { scope } = host.workbook;
-  host.loadScript({ evaluate, functions: [] });
-  const result = host.run('does');
-  host.workbook.scope = scope;
-  return result;
-}
+/** Gives the cell of a label's row in a named table. */
+const at = `function at(name, label, column) {
+  const range = SpreadsheetApp.getActiveSpreadsheet().getRangeByName(name);
+  const row = range.getValues().findIndex((cells) => cells[0] === label);
+  return range.getCell(row + 1, column);
+}`;
+const script = (statements: string) => runOwnScript(host, statements, at);
 
 /** What a person does, and what must be so afterwards. */
 const cases = [

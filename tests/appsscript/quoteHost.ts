@@ -4,6 +4,7 @@ import { loadEngine } from '../../src/local/host/node/loadEngine.ts';
 import { scriptRealm } from '../../src/local/host/node/scriptRealm.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { type Inputs, inputNames } from '../../src/tables/inputs.ts';
+import { sheetNames } from './sheetsByHand.ts';
 
 const engine = await loadEngine();
 const files = await dataFiles();
@@ -39,11 +40,6 @@ export function quoteHost(inputs: Inputs): LocalHost {
   host.runFromPanel('panelState'); // the first call of the script reads its library, which is no part of what is tested
   host.workbook.calls.reset();
   return host;
-}
-
-export function sheetNames({ workbook }: LocalHost): string[] {
-  const { getters } = workbook.model;
-  return getters.getSheetIds().map((id) => getters.getSheetName(id));
 }
 
 /** Quotes in the register, each as `Q-0001 A`. */

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { canonicalText, type Inputs } from '../../src/tables/inputs.ts';
 import { smallInputs, withCell } from '../assessment/quoteFixture.ts';
-import { quoteHost, registered, sheetNames } from './quoteHost.ts';
+import { quoteHost, registered } from './quoteHost.ts';
+import { deleteSheet, renameSheet, sheetNames } from './sheetsByHand.ts';
 import { stopped } from './told.ts';
 
 const patience = 600_000; // ms: every call of an issue is tried in turn
@@ -296,9 +297,8 @@ describe('numbers are unique and gapless', () => {
   test('a sheet of somebody else’s with the name of the next copy is left alone', () => {
     const host = quoteHost({ ...smallInputs });
     host.runFromPanel('issueQuote');
-    const id = host.workbook.model.getters.getSheetIds()[0] as string;
     host.type('Sheet1!A1', 'mine');
-    host.workbook.dispatch('RENAME_SHEET', { sheetId: id, oldName: 'Sheet1', newName: 'Q-0002 A' });
+    renameSheet(host, 'Sheet1', 'Q-0002 A');
     expect(() => host.runFromPanel('issueQuote')).toThrow('rename it and issue again');
     expect(host.values('Q-0002 A!A1')).toEqual([['mine']]);
     expect(registered(host)).toEqual(['Q-0001 A']);
@@ -317,8 +317,7 @@ describe('numbers are unique and gapless', () => {
     ]);
     host.run('compareIssuedQuotes');
     expect(host.values('Quotes issued!G2:L2')[0]?.at(-1)).toContain('changed by hand: Total with tax');
-    const sheetId = host.workbook.sheetIdNamed('Q-0001 A') as string;
-    host.workbook.dispatch('DELETE_SHEET', { sheetId, sheetName: 'Q-0001 A' });
+    deleteSheet(host, 'Q-0001 A');
     expect(remarks()).toContain('The sheet Q-0001 A is gone; the record holds what was issued');
   });
 

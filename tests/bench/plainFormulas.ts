@@ -1,19 +1,15 @@
+import { columnLetters } from '../../src/local/host/a1.ts';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 
 /** A sheet of cells by their A1 reference. */
 export type PlainSheet = Record<string, string>;
 
-const columnName = (index: number): string =>
-  index < 26
-    ? String.fromCharCode(65 + index)
-    : columnName(Math.floor(index / 26) - 1) + columnName(index % 26);
-
 function placed(sheet: PlainSheet, rows: readonly (readonly Cell[])[], left: number): void {
   for (const [r, row] of rows.entries()) {
     for (const [c, cell] of row.entries()) {
       if (cell !== null && cell !== undefined && cell !== '')
-        sheet[`${columnName(left + c)}${r + 1}`] = String(cell);
+        sheet[`${columnLetters(left + c)}${r + 1}`] = String(cell);
     }
   }
 }
@@ -35,7 +31,7 @@ export function plainFormulas(
   placed(sheet, rows, 0);
   const last = rows.length;
   packages.forEach((name, index) => {
-    const column = columnName(6 + index);
+    const column = columnLetters(6 + index);
     const put = (row: number, content: string) => {
       sheet[`${column}${row}`] = content;
     };

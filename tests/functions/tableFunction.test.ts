@@ -3,6 +3,7 @@ import { call, tableFunctions } from '../../src/functions/library.ts';
 import { tableFunction } from '../../src/functions/tableFunction.ts';
 import { type TableName, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { put, smallWorkbook } from '../tables/smallWorkbook.ts';
 
 const cellsOf = (grids: Partial<Record<TableName, Cell[][]>>): (Cell | Grid)[] =>
@@ -13,11 +14,7 @@ describe('the block', () => {
   test.each(tableFunctions.map(({ name }) => name))(
     '%s is a rectangle of finite numbers, texts and blanks',
     (name) => {
-      const quote = [
-        ['attribute', 'value', 'unit'],
-        ['package', 'Ash', ''],
-      ];
-      const cells = [...cellsOf(smallWorkbook()), ...(name === 'QUOTE_LINES' ? [quote] : [])];
+      const cells = [...cellsOf(smallWorkbook()), ...(name === 'QUOTE_LINES' ? [quoteTerms('Ash')] : [])];
       const rows = call(name, cells) as Cell[][];
       expect(rows.length).toBeGreaterThan(1);
       for (const row of rows) {

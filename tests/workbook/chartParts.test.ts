@@ -15,6 +15,7 @@ import {
 import { layout } from '../../src/workbook/sheets.ts';
 import { recordNames } from '../../src/workbook/tableSource.ts';
 import { tableLayouts } from '../../src/workbook/tables.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { sample } from '../sample.ts';
 import { withMoreRecords, withPackages, withValues } from './grownTables.ts';
 
@@ -149,13 +150,7 @@ describe('every chart draws what it is of', () => {
 
 test('no block outgrows its room with as many packages as there is room for, and as many seats and tanks', () => {
   const seated = withMoreRecords(withPackages(godwit, largestPackageCount), 'stations', 8, 'station');
-  const grids = {
-    ...seated,
-    quote: [
-      ['attribute', 'value', 'unit'],
-      ['package', 'Larch', ''],
-    ],
-  };
+  const grids = { ...seated, quote: quoteTerms('Larch') };
   for (const result of layout.sheets.flatMap(({ results }) => results)) {
     const block = blockOf(result, grids);
     expect(block.length, result.function).toBeLessThanOrEqual(result.rows);
