@@ -74,6 +74,13 @@ describe('a percentage that can be two things is refused', () => {
     expect(setting.read(0.75, 'fraction')).toEqual({ value: 0.75 });
     expect(setting.read(75, 'fraction')).toEqual({ expected: 'a number of at most 1.25 fraction' });
   });
+
+  test('without limits a share is taken to be 150 % at most', () => {
+    const share = quantity('fraction', 'share', { help });
+    expect(share.read(1.5, '%')).toEqual({ expected: clear('1.5 %', '150 %') });
+    expect(share.read(1.6, '%')).toEqual({ value: expect.closeTo(0.016, 12) });
+    expect(share.read(25, '%')).toEqual({ value: expect.closeTo(0.25, 12) });
+  });
 });
 
 test('a ratio has limits and no unit', () => {
@@ -151,6 +158,15 @@ test('names are separated by commas', () => {
   expect(fits.read(912, '')).toEqual({ value: ['912'] });
   for (const cell of ['#REF!', true, new Date()] as Cell[])
     expect(fits.read(cell, '')).toEqual({ expected: 'names separated by commas' });
+});
+
+test('the unit a new sheet starts with: the one of the limits, else the first of its kind', () => {
+  expect(quantity('mass', 'weight', { help }).customaryUnit).toBe('lb');
+  expect(quantity('mass', 'weight', { in: 'kg', help }).customaryUnit).toBe('kg');
+});
+
+test('a tick box is TRUE or FALSE in a drop-down', () => {
+  expect(flag('fitted', { help }).choices).toEqual(['TRUE', 'FALSE']);
 });
 
 describe('unitFor', () => {

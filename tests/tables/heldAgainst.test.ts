@@ -1,13 +1,7 @@
 /** Faults that show when values are held against each other: at the limit, with a cell missing, with another fault beside. */
 import { describe, expect, test } from 'vitest';
-import { readBuild } from '../../src/tables/build.ts';
 import { readCatalogue } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
-import { faultText } from '../../src/tables/faults.ts';
-import { flag, quantity } from '../../src/tables/field.ts';
-import { readQuoteTerms } from '../../src/tables/quote.ts';
-import { meantLabel } from '../../src/tables/readCell.ts';
-import { buildFaults, buildOf, catalogueOf, smallBuild } from './smallBuild.ts';
 import { faultsOf, put, smallWorkbook, withCell } from './smallWorkbook.ts';
 
 /** A table without the rows that begin so. */
@@ -50,28 +44,6 @@ describe('components', () => {
       'components, row 7 (Birch, engine block), included in',
       'components, row 8 (Birch, gearbox), included in',
     ]);
-  });
-});
-
-describe('names of another table in a message', () => {
-  const fault = (items: number) => {
-    const grids = withCell('equipment', 6, 'excludes', 'skis');
-    for (let item = 6; item <= items; item++)
-      grids.equipment.push([`item ${item}`, 1, 80, 'weighed', 0, 0, '', '', '', false, false]);
-    return faultsOf(grids)[0];
-  };
-
-  test('a dozen are listed, more are counted', () => {
-    expect(fault(12)).toContain('from the equipment table (radio, lights,');
-    expect(fault(12)).toContain('item 12)');
-    expect(fault(13)).toContain('from the equipment table (13 names)');
-  });
-
-  test('where there is none, that is said', () => {
-    const grids = smallWorkbook();
-    expect(faultsOf({ ...grids, equipment: grids.equipment.slice(0, 2) })).toContain(
-      'airframe, row 8 (weighed with equipment), value: got "radio, lights", expected a name from the equipment table (none is there)',
-    );
   });
 });
 
@@ -178,127 +150,6 @@ test('the currency of the workbook is the one its prices name; where none does, 
   expect(readCatalogue(priceless).catalogue?.currency).toBe('USD');
 });
 
-describe('what is left on the scales', () => {
-  // A: 905 lb net of tares of 20. B: 905 lb, no tares; 0.8 gal of oil at 7.5 to come
-  const nothingLeft = (row: number, name: string, got: number) =>
-    `weighings, row ${row} (${name}, nosewheel), reading: got ${got}, expected more than tares and weighing items, all points together`;
-
-  test('more than what was aboard and is no part of it', () => {
-    const aboard = (weight: number) => {
-      const grids = smallBuild();
-      put(grids['weighing items'], 3, 'weight', weight);
-      return buildFaults(grids);
-    };
-    expect(aboard(904)).toEqual([]);
-    expect(aboard(905)).toEqual([nothingLeft(3, 'A', 260)]);
-  });
-
-  test('what comes in later leaves more', () => {
-    const grids = smallBuild();
-    put(grids['weighing items'], 3, 'state', 'part, not aboard');
-    put(grids['weighing items'], 3, 'weight', 2000);
-    expect(buildFaults(grids)).toEqual([]);
-  });
-
-  test('more than the tares', () => {
-    const grids = smallBuild();
-    for (const [row, tare] of [
-      [3, 260],
-      [4, 330],
-      [5, 335],
-    ] as const)
-      put(grids.weighings, row, 'tare', tare);
-    expect(buildFaults(grids)).toEqual([nothingLeft(3, 'A', 260)]);
-  });
-
-  test('fuel of no stated density is reckoned as the densest of the packages: 6.7 lb/gal', () => {
-    const drained = (gallons: number) => {
-      const grids = smallBuild();
-      put(grids['weighing items'], 4, 'state', 'aboard, not part');
-      put(grids['weighing items'], 4, 'volume', gallons);
-      return buildFaults(grids);
-    };
-    expect(drained(135)).toEqual([]); // 904.5 of 911
-    expect(drained(136)).toEqual([nothingLeft(6, 'B', 250)]); // 911.2; of avgas it would be 816
-  });
-
-  test('two points are enough', () => {
-    const grids = smallBuild();
-    grids.weighings.splice(4, 1);
-    expect(buildOf(grids).weighings).toHaveLength(5);
-  });
-});
-
-test('a tank that ran dry is one of the tanks table, in any case', () => {
-  const workbook = smallWorkbook();
-  const catalogue = catalogueOf({
-    ...workbook,
-    tanks: [...workbook.tanks, ['aft tank', 110, 5, 0, 1, '', true, '', 0]],
-    loadings: [],
-  });
-  const dry = (tank: string) => {
-    const grids = smallBuild();
-    grids['test results'].forEach((row, index) => {
-      row.push(...((index === 0 ? ['tank', 'volume'] : ['', index === 1 ? 'US gal' : '']) as Cell[]));
-    });
-    const last = grids['test results'].push([...grids['test results'][4]!]);
-    put(grids['test results'], last, 'test', 'unusable fuel');
-    put(grids['test results'], last, 'tank', tank);
-    put(grids['test results'], last, 'volume', 1);
-    return readBuild(grids, catalogue).faults.map(faultText);
-  };
-  expect(dry('Main Tank')).toEqual([]);
-  expect(dry('aft tank')).toEqual([]);
-  expect(dry('tip tank')).toEqual([
-    'test results, row 6 (unusable fuel), tank: got "tip tank", expected a tank of the tanks table (main tank, aft tank)',
-  ]);
-});
-
-describe('terms of a quote', () => {
-  const terms = (...rows: Cell[][]) =>
-    readQuoteTerms([['attribute', 'value', 'unit'], ['package', ' BIRCH', ''], ...rows], catalogueOf());
-  const faults = (...rows: Cell[][]) => terms(...rows).faults.map(faultText);
-
-  test('of a package of the table, whatever its case', () => {
-    expect(terms().terms).toMatchObject({ package: 'BIRCH', discount: 0, validity: 30 });
-    expect(
-      readQuoteTerms(
-        [
-          ['attribute', 'value', 'unit'],
-          ['package', 'Oak', ''],
-        ],
-        catalogueOf(),
-      ).faults.map(faultText),
-    ).toEqual(['quote, package, value: got "Oak", expected a name from the packages table (Ash, Birch)']);
-  });
-
-  test('a discount takes off, or nothing', () => {
-    expect(terms(['discount', 0, 'USD']).terms?.discount).toBe(0);
-    expect(faults(['discount', -1, 'USD'])).toEqual([
-      'quote, discount, value: got -1, expected an amount of at least 0',
-    ]);
-    expect(faults(['discount', 1, 'EUR'])).toEqual([
-      'quote, row 3 (discount), unit: got "EUR", expected USD, the workbook\'s currency',
-    ]);
-  });
-
-  test('payments of all of it, and of more', () => {
-    const payments = (...shares: number[]) =>
-      faults(...shares.map((share, index) => [`payment ${index + 1}`, share, '%']));
-    expect(payments(60, 30, 10)).toEqual([]);
-    expect(payments(60)).toEqual([]);
-    expect(payments(60, 30, 11)).toEqual([
-      'quote, payment 1 and later, value: got "101 %", expected payments of 100 % or less together',
-    ]);
-  });
-
-  test('a cell that cannot be read is the only fault', () => {
-    expect(faults(['discount', 'much', 'USD'], ['payment 1', 60, '%'], ['payment 2', 60, '%'])).toEqual([
-      'quote, row 3 (discount), value: got "much", expected a number without unit or separators',
-    ]);
-  });
-});
-
 describe('a fault hides what follows from it, and nothing else', () => {
   test('the same column and row of another table', () => {
     const grids = withCell('equipment', 3, 'fits', 'Oak');
@@ -322,45 +173,5 @@ describe('a fault hides what follows from it, and nothing else', () => {
     expect(faultsOf(withCell('packages', 13, 'unit', 'lb'))).toEqual([
       expect.stringMatching(/^packages, row 13 \(restricted rpm to\), unit: got "lb", expected a unit: rpm/),
     ]);
-  });
-});
-
-test('a price of fuel is a number of at least 0, in a currency a volume', () => {
-  expect(faultsOf(withCell('rates', 2, 'value', 'dear'))).toEqual([
-    'rates, row 2 (avgas), value: got "dear", expected a number without unit or separators',
-  ]);
-  expect(faultsOf(withCell('rates', 2, 'value', -1))).toEqual([
-    'rates, row 2 (avgas), value: got -1, expected a number of at least 0',
-  ]);
-  expect(faultsOf(withCell('rates', 2, 'value', 0))).toEqual([]);
-  for (const unit of ['AUSD/US gal', 'USD', 'USD/kg', 'US gal'])
-    expect(faultsOf(withCell('rates', 2, 'unit', unit))).toEqual([
-      `rates, row 2 (avgas), unit: got "${unit}", expected a currency and a volume, such as USD/US gal or EUR/L`,
-    ]);
-});
-
-test('the label that was probably meant is the nearest, of equals the first', () => {
-  expect(meantLabel('maximun', ['maximum', 'maximal'])).toBe('maximum');
-  expect(meantLabel('maximun', ['maximal', 'maximum'])).toBe('maximum');
-  expect(meantLabel('tank c', ['tank a', 'tank b'])).toBe('tank a');
-  expect(meantLabel('colour', ['system', 'weight'])).toBeUndefined();
-});
-
-describe('fields', () => {
-  const share = quantity('fraction', 'share', { help: '' });
-
-  test('beside "%", 1.5 may be one and a half or a hundred and fifty; 1.6 and 25 may not be a share', () => {
-    expect(share.read(1.5, '%')).toEqual({ expected: expect.stringContaining('1.5 % or 150 %') });
-    expect(share.read(1.6, '%')).toEqual({ value: expect.closeTo(0.016, 12) });
-    expect(share.read(25, '%')).toEqual({ value: expect.closeTo(0.25, 12) });
-  });
-
-  test('the unit a new sheet starts with: the one of the limits, else the first of its kind', () => {
-    expect(quantity('mass', 'weight', { help: '' }).customaryUnit).toBe('lb');
-    expect(quantity('mass', 'weight', { in: 'kg', help: '' }).customaryUnit).toBe('kg');
-  });
-
-  test('a tick box is TRUE or FALSE in a drop-down', () => {
-    expect(flag('fitted', { help: '' }).choices).toEqual(['TRUE', 'FALSE']);
   });
 });
