@@ -54,15 +54,17 @@ function runOn(line: readonly Cell[], column: number, isRight: boolean): readonl
 function linesOf(
   { result }: PlacedResult,
   block: Block,
-  { right, heads, bold }: BlockLooks,
+  { sides, heads, bold }: BlockLooks,
   widthAt: (column: number) => number,
 ): number[][] {
   return block.map((line, r) =>
     line.map((cell, c) => {
       if (typeof cell !== 'string') return 1;
       const weight = bold[r]?.[c] ? 'bold' : 'plain';
-      const isKept = (heads.includes(r) && c > 0) || (r > 0 && result.sentences?.includes(c));
-      const beside = isKept ? [] : runOn(line, c, right[r]?.[c] === true);
+      const side = sides[r]?.[c];
+      const isKept =
+        (heads.includes(r) && c > 0) || (r > 0 && result.sentences?.includes(c)) || side === 'center';
+      const beside = isKept ? [] : runOn(line, c, side === 'right');
       if (beside === 'enough') return 1;
       const room = beside.reduce((sum, each) => sum + widthAt(each), widthAt(c));
       return textLines(cell, room, weight) > 1 ? textLines(cell, widthAt(c), weight) : 1;
@@ -78,7 +80,7 @@ function contentLook(
   widthAt: (c: number) => number,
 ): void {
   const { result, view, row } = placed;
-  const { formats, bold, right, heads } = looks;
+  const { formats, bold, sides, heads } = looks;
   const columns = Math.min(result.columns, formats[0]?.length ?? 0);
   const shown = <T, U>(rows: readonly (readonly T[])[], value: (cell: T) => U): U[][] =>
     rows.map((line) => line.slice(0, columns).map(value));
@@ -88,7 +90,7 @@ function contentLook(
   rangeOf(part(roomOf(placed), 0, 0, formats.length, columns))
     .setNumberFormats(shown(formats, (format) => format))
     .setFontWeights(shown(bold, (flag) => (flag ? 'bold' : 'normal')))
-    .setHorizontalAlignments(shown(right, (flag) => (flag ? 'right' : null)))
+    .setHorizontalAlignments(shown(sides, (side) => side))
     .setWrapStrategies(shown(isWrapped, (flag) => (flag ? WRAP : OVERFLOW)));
   const fills = Array.from({ length: result.columns }, (_, c) => (c < columns ? colours.headerFill : null));
   rangeOf(part(roomOf(placed), 0, 0, 1, result.columns)).setBackgrounds([fills]);

@@ -50,7 +50,7 @@ function worstRows(context: Context, assessment: Assessment): Cell[][] {
         cell('weight', critical.weight),
         cell('arm', critical.cg),
         cell('arm', critical.limit),
-        critical.cause ?? 'the least loads',
+        critical.cause ?? 'least loads',
         ...stations.map(({ name }) => cell('weight', loadOf.get(name))),
       ];
     }),

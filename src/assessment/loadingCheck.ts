@@ -184,7 +184,7 @@ export function loadingFindings(
         value: cg,
         limit,
         source: envelopeSource(context),
-        text: `${display.text('arm', -margin)} ${side === 'aft' ? 'aft of the aft' : 'ahead of the forward'} CG limit ${state}`,
+        text: `CG ${display.text('arm', -margin)} ${side === 'aft' ? 'aft of the aft' : 'ahead of the forward'} limit ${state}`,
       };
     });
 }

@@ -1,14 +1,18 @@
 import type { Cell } from '../tables/cell.ts';
 
+/** Where a cell's text stands; null where the sheet decides. */
+export type Side = 'right' | 'center' | null;
+
 /** How the cells of a computed block are shown, judged by what stands in them now. */
 export interface BlockLooks {
   readonly formats: string[][];
   readonly bold: boolean[][];
   /**
-   * Right-aligned: numbers are anyway, so heads, units and words in columns of numbers. Never in the first column, which
-   * holds the list of faults while there is one: it could not run on to the left.
+   * Numbers stand right, so heads, units and words in columns of numbers do. Words between two columns of numbers stand in
+   * the middle, clear of both. Never in the first column, which holds the list of faults while there is one: it could not
+   * run on to the left.
    */
-  readonly right: boolean[][];
+  readonly sides: Side[][];
   /** Rows of heads, which may take more than one line. */
   readonly heads: number[];
 }
@@ -98,20 +102,23 @@ export function blockLooks(block: readonly (readonly Cell[])[], packages: Readon
       (_, c) => kind === 'head' || (isHeading && c === 0 && String(row[0]).length < longestHeading),
     );
   });
-  const right = block.map((row, r) => {
+  const sideOf = (part: number, c: number): Side => {
+    const hasNumbers = (at: number) => at > 0 && column(part, at).some(isNumber);
+    if (hasNumbers(c)) return 'right';
+    if (!column(part, c).every(isEmpty)) return hasNumbers(c - 1) && hasNumbers(c + 1) ? 'center' : null;
+    const units = block.find((_, r) => rows[r]?.part === part && rows[r]?.kind === 'unit');
+    return isEmpty(units?.[c] ?? null) ? null : 'right'; // numbers that are not there now
+  };
+  const sides = block.map((row, r): Side[] => {
     const { kind, reading, part } = rows[r] as Row;
-    if (kind === 'line') return row.map(() => false);
+    const isWord = (cell: Cell) => isNumber(cell) || String(cell ?? '').length <= longestWord;
+    if (kind === 'line') return row.map(() => null);
     if (reading === 'along') {
-      const areWords = row
-        .slice(2)
-        .every((cell) => isNumber(cell) || String(cell ?? '').length <= longestWord);
-      return row.map((_, c) => c >= 2 && areWords && !packages.has(String(row[0])));
+      const areWords = row.slice(2).every(isWord);
+      return row.map((_, c) => (c >= 2 && areWords && !packages.has(String(row[0])) ? 'right' : null));
     }
-    return row.map((cell, c) => {
-      const isSentence = !isNumber(cell) && kind === 'values' && String(cell ?? '').length > longestWord;
-      return c > 0 && !isSentence && column(part, c).some(isNumber);
-    });
+    return row.map((cell, c) => (c > 0 && (kind !== 'values' || isWord(cell)) ? sideOf(part, c) : null));
   });
   const heads = rows.flatMap(({ kind }, r) => (kind === 'head' ? [r] : []));
-  return { formats, bold, right, heads };
+  return { formats, bold, sides, heads };
 }

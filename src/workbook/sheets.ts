@@ -46,7 +46,7 @@ const answers: readonly SheetLayout[] = [
     reading:
       'Inside the dark outline is allowed. Each outline holds everything the seats and tanks allow with that package.',
     results: [r.loadingCheck, r.loadingRegion],
-    widths: [184, 220, 250, 100, 92],
+    widths: [184, 244, 170, 100, 92],
   }),
   page('buyer', 'Range and fuel', 'How far with how much, and what does it burn?', {
     reading: 'Payload is what is left for people and bags with the fuel for that range and the reserve.',

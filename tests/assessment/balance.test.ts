@@ -199,17 +199,17 @@ describe('a named loading that does not pass says why', () => {
   test('ahead of the limit: Birch at takeoff with two, and on the last drop with one', () => {
     // 1,465.7 lb, 118,153.6 lb·in: 80.612 against 81.105. Alone 1,121.7 lb, 87,311.6 lb·in: 77.839 against 78.811
     const [two] = told('Birch', 'two');
-    expect(two?.text).toBe('0.5 in ahead of the forward CG limit at takeoff');
+    expect(two?.text).toBe('CG 0.5 in ahead of the forward limit at takeoff');
     expect(inches(two?.value)).toBeCloseTo(118_153.6 / 1465.7, 6);
     expect(inches(two?.limit)).toBeCloseTo(78 + (4 * 465.7) / 600, 6);
     expect(told('Birch', 'alone')[0]?.text).toBe(
-      '1.0 in ahead of the forward CG limit with fuel burnt down to 1,121.7 lb',
+      'CG 1.0 in ahead of the forward limit with fuel burnt down to 1,121.7 lb',
     );
   });
 
   test('aft of the limit: Ash with two, 116,060 lb·in on 1,400 lb is 82.9', () => {
     const narrow = limits(1000, { 'aft limit': 82 }, limits(1600, { 'aft limit': 82.05 }));
-    expect(told('Ash', 'two', narrow)[0]?.text).toBe('0.9 in aft of the aft CG limit at takeoff');
+    expect(told('Ash', 'two', narrow)[0]?.text).toBe('CG 0.9 in aft of the aft limit at takeoff');
   });
 });
 

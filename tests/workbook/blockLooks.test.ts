@@ -17,7 +17,7 @@ describe('packages side by side', () => {
     ['seats', '', 2, 4],
     ['Estimates for choosing and quoting an engine, not for flight.', null, null, null],
   ];
-  const { formats, bold, right, heads } = looks(block);
+  const { formats, bold, sides, heads } = looks(block);
 
   test('have the same digits along a row', () => {
     expect(formats[2]?.slice(2)).toEqual(['#,##0.0##;"\u2212"#,##0.0##', '#,##0.0##;"\u2212"#,##0.0##']);
@@ -31,7 +31,7 @@ describe('packages side by side', () => {
   });
 
   test('stand right, words among numbers too; headings are bold, sentences are not', () => {
-    expect(right[4]?.slice(2)).toEqual([true, true]);
+    expect(sides[4]?.slice(2)).toEqual(['right', 'right']);
     expect(bold.map((line) => line[0])).toEqual([true, true, false, false, false, false, false, false]);
     expect(heads).toEqual([0]);
   });
@@ -47,14 +47,14 @@ describe('a table of records', () => {
     ['What would help', null, null],
     ['Elm', 'ballast', 'none'],
   ];
-  const { formats, right, heads, bold } = looks(block);
+  const { formats, sides, heads, bold } = looks(block);
 
   test('has the same digits down a column', () => {
     expect([3, 4].map((row) => formats[row]?.[1])).toEqual(Array(2).fill('#,##0.0##;"\u2212"#,##0.0##'));
   });
 
   test('has heads and units over their numbers', () => {
-    expect([1, 2, 3].map((row) => right[row]?.slice(0, 3))).toEqual(Array(3).fill([false, true, false]));
+    expect([1, 2, 3].map((row) => sides[row]?.slice(0, 3))).toEqual(Array(3).fill([null, 'right', null]));
     expect(heads).toEqual([1]);
     expect(bold[1]).toEqual([true, true, true]);
   });
@@ -65,7 +65,7 @@ describe('a table of records', () => {
 });
 
 describe('a card', () => {
-  const { right, heads, bold } = looks([
+  const { sides, heads, bold } = looks([
     ['Card 2: static rpm', null, null, null],
     ['Set up', 'brakes on, chocks in front of the wheels', null, null],
     [null, 'Predicted', 'limit', 'unit'],
@@ -77,7 +77,25 @@ describe('a card', () => {
   test('has the heads of its numbers over them, wherever they begin', () => {
     expect(heads).toEqual([2]);
     expect(bold[2]).toEqual([true, true, true, true]);
-    expect(right[2]).toEqual([false, true, true, false]);
+    expect(sides[2]).toEqual([null, 'right', 'right', null]);
     expect(bold[1]).toEqual([false, false, false, false]);
+  });
+});
+
+describe('words between numbers', () => {
+  const { sides } = looks([
+    ['Every loading: the worst', null, null, null, null],
+    ['Package', 'Limit', 'Caused by', 'pilot', 'long-range tank'],
+    [null, 'in', null, 'lb', 'lb'],
+    ['Elm', 97, 'rear seats', 130, null],
+    ['Ash', 110, 'what fills the place behind the seats', 130, null],
+  ]);
+
+  test('stand in the middle, clear of both; sentences stand as they are', () => {
+    expect(sides.map((line) => line[2])).toEqual([null, 'center', 'center', 'center', null]);
+  });
+
+  test('a column with a unit and no number now has its head over where the number will stand', () => {
+    expect([1, 2, 3].map((row) => sides[row]?.[4])).toEqual(['right', 'right', 'right']);
   });
 });
