@@ -105,9 +105,10 @@ export function blockLooks(block: readonly (readonly Cell[])[], packages: Readon
   const sideOf = (part: number, c: number): Side => {
     const hasNumbers = (at: number) => at > 0 && column(part, at).some(isNumber);
     if (hasNumbers(c)) return 'right';
-    if (!column(part, c).every(isEmpty)) return hasNumbers(c - 1) && hasNumbers(c + 1) ? 'center' : null;
+    const isBetween = hasNumbers(c - 1) && hasNumbers(c + 1);
+    if (!column(part, c).every(isEmpty)) return isBetween ? 'center' : null;
     const units = block.find((_, r) => rows[r]?.part === part && rows[r]?.kind === 'unit');
-    return isEmpty(units?.[c] ?? null) ? null : 'right'; // numbers that are not there now
+    return isBetween || !isEmpty(units?.[c] ?? null) ? 'right' : null; // where numbers are on other days
   };
   const sides = block.map((row, r): Side[] => {
     const { kind, reading, part } = rows[r] as Row;

@@ -98,4 +98,14 @@ describe('words between numbers', () => {
   test('a column with a unit and no number now has its head over where the number will stand', () => {
     expect([1, 2, 3].map((row) => sides[row]?.[4])).toEqual(['right', 'right', 'right']);
   });
+
+  test('so has one among numbers of the unit that their heading names', () => {
+    const table = looks([
+      ['Fuel flow, US gal/h', null, null, null],
+      ['power, % of MCP', 'Elm lean', 'Ash rich', 'Ash lean'],
+      [45, 6.4, null, 5.6],
+      [50, 6.9, null, 6.1],
+    ]);
+    expect(table.sides[1]).toEqual([null, 'right', 'right', 'right']);
+  });
 });
