@@ -34,7 +34,7 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
   const stacked = readOption(options, 'isStacked') === true;
   const isBar = kind === 'bar' || kind === 'column';
   // A bar chart lies on its side: what Google calls its horizontal axis is the axis of values, and its first row is on
-  // top. Labels stand clear of bars below zero.
+  // top. Labels stand at the edge, clear of lines and bars on both sides of zero.
   const shown = isBar ? [[], []] : [[data.domain], data.series];
   const [across, up] = shown.map((columns) => columns.flatMap((column) => numbersIn(workbook, column)));
   const [x, y] = kind === 'bar' ? (['vAxis', 'hAxis'] as const) : (['hAxis', 'vAxis'] as const);
@@ -47,10 +47,13 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
     axes: {
       x: {
         ...fileAxis(options, x, across),
-        ...(isBar ? { tickLblPos: 'low' } : {}),
+        tickLblPos: 'low',
         ...(kind === 'bar' ? { reverse: true } : {}),
       },
-      y: { ...fileAxis(options, y, up), ...(kind === 'bar' ? { crosses: 'max' } : {}) },
+      y: {
+        ...fileAxis(options, y, up),
+        ...(kind === 'bar' ? { crosses: 'max' } : { tickLblPos: 'low' }),
+      },
     },
     series: data.series
       .filter((series) => isFilled(workbook, series))

@@ -145,6 +145,10 @@ describe('charts', () => {
     expect(charts[0]?.match(/<c:ser>/g)?.length).toBe(2); // of three columns, the last one empty
   });
 
+  test('labels of the axes stand at the edge, clear of what lies on both sides of zero', () => {
+    expect(charts[0]?.match(/<c:tickLblPos val="low"\/>/g)?.length).toBe(2);
+  });
+
   test('the columns under a chart are as wide as in the workbook, filled or not', () => {
     // The last chart begins at column 8 and is 600 pixels wide, Google’s own width
     const widths = sheet('Weight').columns?.map(({ width }) => Number(width) * 7 + 5) ?? [];
