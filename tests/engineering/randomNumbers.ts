@@ -1,7 +1,7 @@
-/** Reproducible errors of measurement. */
+/** Random numbers that a seed repeats. */
 
 /** Uniform in 0 to 1. @source mulberry32, public domain */
-function randomNumbers(seed: number): () => number {
+export function randomNumbers(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;

@@ -121,7 +121,7 @@ export const oddCells: readonly Cell[] = [
   `0.${'0'.repeat(400)}1`,
 ];
 
-const numbers = fc.oneof(
+export const hostileNumber: fc.Arbitrary<number> = fc.oneof(
   fc.double({ noNaN: true, noDefaultInfinity: true }),
   fc.integer(),
   fc.double({ min: -13, max: 13, noNaN: true }).map((power) => 10 ** power),
@@ -130,12 +130,10 @@ const numbers = fc.oneof(
   fc.double({ min: 0, max: 1, noNaN: true }),
 );
 
-export const hostileNumber: fc.Arbitrary<number> = numbers;
-
 export const hostileCell: fc.Arbitrary<Cell> = fc.oneof(
   { arbitrary: fc.constantFrom(...oddCells), weight: 5 },
-  { arbitrary: numbers, weight: 4 },
-  { arbitrary: numbers.map(String), weight: 1 },
+  { arbitrary: hostileNumber, weight: 4 },
+  { arbitrary: hostileNumber.map(String), weight: 1 },
   { arbitrary: fc.string({ unit: 'binary', maxLength: 12 }), weight: 1 },
   { arbitrary: fc.date(), weight: 1 },
 );
@@ -152,7 +150,7 @@ export const hostileRange: fc.Arbitrary<Cell[][]> = fc.oneof(
   fc.constantFrom<Cell[][]>([], [[]], [[''], ['']], [[null, null]]),
 );
 
-/** What a cell means where a number belongs: written anew from the rules in DESIGN, not with the code under test. */
+/** What a cell means where a number belongs: digits with a decimal point and a sign, or nothing. Not with the code under test. */
 export function meaning(cell: Cell): number | 'blank' | 'refused' {
   if (typeof cell === 'number') return cell;
   if (cell === null || cell === undefined) return 'blank';

@@ -1,15 +1,8 @@
 /** Choices of this run, from its seed. */
+import { randomNumbers } from '../engineering/randomNumbers.ts';
 import { seed } from './seed.ts';
 
-let state = seed >>> 0;
-
-/** Mulberry32: 32 bits of state, in the public domain. */
-function next(): number {
-  state = (state + 0x6d2b79f5) >>> 0;
-  let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-  mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-  return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-}
+const next = randomNumbers(seed);
 
 const below = (count: number) => Math.floor(next() * count);
 

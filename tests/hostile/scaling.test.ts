@@ -124,7 +124,7 @@ test('a component in two halves: nothing nominal changes, and what is independen
     expect(two.empty.mass[mass].weight).toBeCloseTo(one.empty.mass[mass].weight, 9);
     expect(two.empty.mass[mass].moment).toBeCloseTo(one.empty.mass[mass].moment, 9);
   }
-  // METHODS 3: (1 − ρ) Σ (w u)² with ρ 0.2, u 0.04, w 182.6 lb: two halves have half of it
+  // By hand: the independent part of the square is (1 − ρ) Σ (w u)², ρ 0.2, u 0.04, w 182.6 lb: two halves have half of it
   const less = (1 - 0.2) * (182.6 * 0.45359237 * 0.04) ** 2 * 0.5;
   expect(one.empty.mass.weightHalfWidth ** 2 - two.empty.mass.weightHalfWidth ** 2).toBeCloseTo(less, 8);
   expect(two.price.total).toBeCloseTo(one.price.total, 6);

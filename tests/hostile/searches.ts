@@ -35,6 +35,11 @@ export const searches: readonly Search[] = [
     what: 'where a climb in which cooling is judged ends',
     ends: 'bracket',
   },
+  {
+    file: `${assessment}/scanHeights.ts`,
+    what: 'where the speed of best rate becomes the stated one',
+    ends: 'bracket',
+  },
   { file: `${assessment}/testLoading.ts`, what: 'test loading on a limit', ends: 'bracket' },
   { file: `${assessment}/missionChanges.ts`, what: 'least part of a change', ends: 'halved' },
   { file: `${assessment}/missionChanges.ts`, what: 'ballast for the mission', ends: 'settles' },

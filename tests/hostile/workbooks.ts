@@ -1,3 +1,4 @@
+/** Sets of tables in which every column and attribute is filled, and each of their cells with what is read from it. */
 import { airframeTable } from '../../src/tables/airframe.ts';
 import { allowancesTable } from '../../src/tables/allowances.ts';
 import { asQuotedTable } from '../../src/tables/asQuoted.ts';
@@ -158,6 +159,10 @@ export const everyTable: Grids = {
     }),
   ),
 };
+
+/** The table that an argument of a table function takes. */
+export const tableOf = (argument: string) =>
+  [...tableNames, ...buildTables, 'quote'].find((each) => each.replace(/ /g, '_') === argument);
 
 const fixed: readonly Table<Fields>[] = [
   ...[airframeTable, envelopeTable, stationsTable, tanksTable, packagesTable, fuelPointsTable],
