@@ -6,7 +6,7 @@ import type { Package } from '../tables/packages.ts';
 import type { Context } from './context.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
 import type { Flight } from './flight.ts';
-import { heightsBetween, heightsClimbed, powerCorners, scanHeights } from './scanHeights.ts';
+import { heightsBetween, heightsClimbed, powerCorners, scanHeights, withSpeedCorner } from './scanHeights.ts';
 
 export type ClimbSpeed = 'best rate' | 'cooling climb';
 
@@ -37,8 +37,8 @@ export function conditionIn(
 }
 
 /**
- * Climbs at both ratings (one, where takeoff power is no more than continuous), at best-rate speed and at the stated cooling-climb speed (at height the best-rate speed where
- * that has become faster).
+ * Climbs at both ratings (one, where takeoff power is no more than continuous), at best-rate speed and at the stated
+ * cooling-climb speed (at height the best-rate speed where that has become faster).
  * As far as it climbs by 100 ft/min or more, and with takeoff power as far as its minutes last.
  */
 function climbsAt(
@@ -56,7 +56,9 @@ function climbsAt(
     const bestAt = (altitude: number) =>
       bestRateOfClimb(aircraft, rating, airAt(altitude, deviationAt(altitude)), mass);
     const within = rating === 'takeoff' ? heights.filter((each) => each <= takeoffPowerTop) : heights;
-    return heightsClimbed(within, (altitude) => bestAt(altitude).rateOfClimb).flatMap((altitude) => {
+    const climbed = heightsClimbed(within, (altitude) => bestAt(altitude).rateOfClimb);
+    const looked = withSpeedCorner(climbed, (altitude) => bestAt(altitude).trueAirspeed, coolingClimbSpeed);
+    return looked.flatMap((altitude) => {
       const air = airAt(altitude, deviationAt(altitude));
       const best = bestAt(altitude);
       const climb = (speed: ClimbSpeed, trueAirspeed: number): CoolingClimb => ({

@@ -6,7 +6,7 @@ import { type Condition, measured, stated } from './condition.ts';
 import { coolingConditionOf } from './coolingCondition.ts';
 import { climbSpeedIn, type MissionCase } from './missionCase.ts';
 import type { Leg } from './missionLegs.ts';
-import { heightsBetween, heightsClimbed, powerCorners } from './scanHeights.ts';
+import { heightsBetween, heightsClimbed, powerCorners, withSpeedCorner } from './scanHeights.ts';
 
 /**
  * The hottest stream in the climb of one leg at maximum continuous power, steady, from the field to the cruise altitude in
@@ -24,8 +24,11 @@ export function coolingCondition(asked: MissionCase, leg: Leg, mass: number): Co
   const heights = heightsBetween(bottom, top, powerCorners(context, engine));
   const bestAt = (altitude: number) =>
     bestRateOfClimb(aircraft, 'continuous', airAt(altitude, temperatureDeviation), mass);
-  const { value: climbs, refusal } = attempt(() =>
-    heightsClimbed(heights, (altitude) => bestAt(altitude).rateOfClimb).flatMap((altitude) => {
+  const { value: climbs, refusal } = attempt(() => {
+    const climbed = heightsClimbed(heights, (altitude) => bestAt(altitude).rateOfClimb);
+    const stated = asked.climb === 'cooling climb' ? engine.coolingClimbSpeed : undefined;
+    const looked = withSpeedCorner(climbed, (altitude) => bestAt(altitude).trueAirspeed, stated);
+    return looked.flatMap((altitude) => {
       const air = airAt(altitude, temperatureDeviation);
       const best = bestAt(altitude);
       const speed = climbSpeedIn(asked, best.trueAirspeed);
@@ -38,8 +41,8 @@ export function coolingCondition(asked: MissionCase, leg: Leg, mass: number): Co
         air,
         result: coolingResult(stream, condition),
       }));
-    }),
-  );
+    });
+  });
   if (climbs === undefined) return stated(named, 'open', `the values do not go together: ${refusal}`);
   const noAir = climbs.find(({ result }) => result.margin === undefined);
   if (noAir) return stated(named, 'missed', `no air flows at ${display.text('height', noAir.altitude)}`);

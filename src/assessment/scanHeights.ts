@@ -49,3 +49,19 @@ export function heightsClimbed(
   if (spare(last) <= 0) return climbed;
   return [...climbed, findRoot(spare, last, heights[beyond] as number, heightTolerance)];
 }
+
+/**
+ * The same heights, and that at which the speed of best rate becomes as fast as a stated one: a climb at the faster of the
+ * two has a corner there, and is often hottest.
+ */
+export function withSpeedCorner(
+  heights: readonly number[],
+  bestRateSpeed: (altitude: number) => number,
+  stated: number | undefined,
+): readonly number[] {
+  if (stated === undefined) return heights;
+  const [first, last] = [heights[0] as number, heights[heights.length - 1] as number];
+  const spare = (altitude: number) => bestRateSpeed(altitude) - stated;
+  if (spare(first) >= 0 || spare(last) <= 0) return heights;
+  return together(heights, [findRoot(spare, first, last, heightTolerance)]);
+}

@@ -1,11 +1,12 @@
 /** What would let a refused mission go: each remedy, entered in the tables, must turn the answer. */
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/assessment/assess.ts';
+import { answerMission } from '../../src/assessment/mission.ts';
 import { missionRemedies } from '../../src/assessment/missionRemedies.ts';
 import { cgShiftOf } from '../../src/assessment/optionCosts.ts';
 import type { Catalogue } from '../../src/tables/catalogue.ts';
 import type { Equipment } from '../../src/tables/equipment.ts';
-import { assessed, godwit, packageOf, show, si, withMission } from './sampleCatalogue.ts';
+import { assessed, godwit, packageOf, show, si, withMission, withPackage } from './sampleCatalogue.ts';
 
 function remediesOf(name: string, catalogue: Catalogue): string[] {
   const comparison = compare(catalogue);
@@ -94,6 +95,110 @@ test('over the weight with an option too many: leave it out', () => {
   const laden = ticked(['rescue parachute'], true, limited);
   expect(verdictOf('Rowan', laden)).toBe('no');
   expect(remediesOf('Rowan', laden)).toContain('leave out rescue parachute');
+});
+
+test('over it with two options too many: leave out both, where neither alone is enough', () => {
+  // 44 and 21 lb; without any option there are 2,342 lb at start-up, 0.5 % more of each to be counted on
+  const limited = (weight: number) => ({
+    ...ticked(['landing and strobe lights'], false),
+    airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', weight, 'lb') },
+  });
+  const both = ['leather seats and soundproofing', 'rescue parachute'];
+  const leftOut = (weight: number) =>
+    remediesOf('Rowan', ticked(both, true, limited(weight))).filter((text) => text.startsWith('leave'));
+  expect(leftOut(2355)).toEqual([`leave out ${both.join(', ')}`]);
+  expect(leftOut(2372)).toEqual(['leave out rescue parachute']);
+  expect(leftOut(2395)).toEqual(both.map((name) => `leave out ${name}`));
+  expect(verdictOf('Rowan', ticked(['leather seats and soundproofing'], true, limited(2355)))).toBe('no');
+  expect(verdictOf('Rowan', limited(2355))).toBe('yes');
+});
+
+test('too heavy for anybody else: the pilot alone', () => {
+  const limited = {
+    ...godwit,
+    airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', 1900, 'lb') },
+  };
+  expect(remediesOf('Rowan', limited)).toEqual(['the pilot alone, the bags as asked']);
+  expect(verdictOf('Rowan', withMission({ persons: 1 }, limited))).toBe('yes');
+  expect(verdictOf('Rowan', withMission({ persons: 2 }, limited))).toBe('no');
+  const alone = withMission({ persons: 1, bags: 0, distance: si('distance', 800, 'nmi') });
+  expect(remediesOf('Rowan', alone)).toEqual([
+    'fit long-range tanks',
+    expect.stringMatching(/^at most \d+ nmi each way/), // nobody and nothing to leave behind
+  ]);
+});
+
+test('the fuel said beside a shorter way is what that way takes', () => {
+  const text = remediesOf('Rowan', withMission({ distance: si('distance', 800, 'nmi') })).find((each) =>
+    /each way/.test(each),
+  );
+  const [nmi, gallons] = [numberIn(text, /(\d+) nmi/), numberIn(text, /with ([\d.]+) US gal aboard/)];
+  const { legs } = assessed('Rowan', withMission({ distance: si('distance', nmi, 'nmi') })).mission!;
+  // A nautical mile takes less than 0.1 gal
+  expect(Math.abs(gallons - show('mass', legs![0].fuel, 'lb') / 6)).toBeLessThan(0.15);
+});
+
+describe('two things missing', () => {
+  const high = withMission({ cruiseAltitude: si('height', 13_000, 'ft') });
+
+  test('Larch too hot and too high without oxygen: each change on top of the climb at the stated speed', () => {
+    const { asked, conditions } = assessed('Larch', high).mission!;
+    const missed = conditions.filter(({ state }) => state === 'missed').map(({ name }) => name);
+    expect(missed).toEqual(['oxygen', 'cooling']);
+    // At 13,000 ft the speed of best rate is the faster one, and cools; on the way there, at 10,600 ft, 100 kt do not
+    const remedies = remediesOf('Larch', high);
+    expect(remedies).toEqual([
+      expect.stringMatching(/^climb at 100 kt true, and cruise no higher than [\d,]+ ft$/),
+    ]);
+    const feet = Number(/than ([\d,]+) ft/.exec(remedies[0] ?? '')?.[1]?.replace(',', ''));
+    const hot = (height: number) => {
+      const mission = { ...asked.mission, cruiseAltitude: si('height', height, 'ft') };
+      return answerMission({ ...asked, climb: 'cooling climb', mission }, mission.distance!).verdict;
+    };
+    expect(hot(feet)).toBe('yes');
+    expect(hot(feet + 200)).toBe('no');
+  });
+
+  test('on a day that lets it climb there at that speed, oxygen', () => {
+    const cooler = withMission({ temperature: 32 + 273.15, destinationTemperature: 30 + 273.15 }, high);
+    expect(remediesOf('Larch', cooler)).toContain('climb at 100 kt true, and fit oxygen for four');
+    const fitted = assessed('Larch', ticked(['oxygen for four'], true, cooler)).mission!;
+    expect(fitted.scarcest.name).toBe('cooling');
+    const hot = { ...fitted.asked, climb: 'cooling climb' } as const;
+    expect(answerMission(hot, hot.mission.distance!).verdict).toBe('yes');
+  });
+
+  test('Rowan too high: oxygen that does not fit it is not offered', () => {
+    expect(remediesOf('Rowan', high)).toEqual([
+      expect.stringMatching(/^cruise no higher than 12,[45]00 ft$/),
+    ]);
+  });
+});
+
+test('too fast at height: a cooler hour or a lower cruise', () => {
+  const airframe = { ...godwit.airframe, neverExceedSpeed: si('speed', 145, 'kt') };
+  const fast = { ...godwit, airframe: { ...airframe, cruiseLimitSpeed: undefined } };
+  const [cooler, lower, ...others] = remediesOf('Rowan', fast);
+  expect(others).toEqual([]);
+  expect(cooler).toMatch(/^a cooler hour: /);
+  const feet = Number(/^cruise no higher than ([\d,]+) ft$/.exec(lower ?? '')?.[1]?.replace(',', ''));
+  const at = (height: number) =>
+    verdictOf('Rowan', withMission({ cruiseAltitude: si('height', height, 'ft') }, fast));
+  expect(at(feet)).toBe('yes');
+  expect(at(feet + 200)).toBe('no');
+});
+
+test('what is too heavy is not cured by a lower cruise, nor by a climb at another speed', () => {
+  const limited = {
+    ...godwit,
+    airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', 2300, 'lb') },
+  };
+  expect(remediesOf('Rowan', limited).filter((text) => /cruise|climb/.test(text))).toEqual([]);
+});
+
+test('no speed stated for a hot climb: none is offered', () => {
+  const unsaid = withPackage('Larch', { coolingClimbSpeed: undefined });
+  expect(remediesOf('Larch', unsaid)).toEqual([expect.stringMatching(/^a cooler hour: /)]);
 });
 
 describe('nose-heavy: ballast', () => {

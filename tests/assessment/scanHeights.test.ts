@@ -6,6 +6,7 @@ import {
   heightsClimbed,
   powerCorners,
   scanHeights,
+  withSpeedCorner,
 } from '../../src/assessment/scanHeights.ts';
 import { godwit, si } from './sampleCatalogue.ts';
 
@@ -66,6 +67,23 @@ describe('as far as it climbs by 100 ft/min', () => {
   test('the first in any case', () => {
     expect(heightsClimbed(heights, () => -1)).toEqual([0]);
     expect(heightsClimbed([700], () => -1)).toEqual([700]);
+  });
+});
+
+describe('where the speed of best rate becomes a stated one', () => {
+  const heights = [1000, 2000, 4000];
+  const speed = (altitude: number) => 40 + altitude / 1000; // m/s: 43 at 3,000 m
+
+  test('among the heights, once', () => {
+    const looked = withSpeedCorner(heights, speed, 43);
+    expect(looked).toHaveLength(4);
+    expect(looked[2]).toBeCloseTo(3000, 2); // searched to 1 mm
+    expect(looked.filter((_, index) => index !== 2)).toEqual(heights);
+  });
+
+  test('none where it is faster from the first on, or slower up to the last, or none is stated', () => {
+    for (const stated of [40, 41, 44, 45, undefined])
+      expect(withSpeedCorner(heights, speed, stated)).toEqual(heights);
   });
 });
 
