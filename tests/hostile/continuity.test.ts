@@ -33,11 +33,6 @@ const meant: readonly (readonly [sweep: RegExp, jump: RegExp, why: string])[] = 
     'takeoff power that is no more than continuous is not judged twice',
   ],
   [/propellerClimb/, /undefined/, 'known flights that cannot be true together give no speeds'],
-  [
-    /cooling (exitArea|recovery)/,
-    /./,
-    'a stream whose values cannot be true is not known, and its drag not counted',
-  ],
   [/arm/i, /^weight \.installation\.firewallWeight/, 'an item is ahead of the firewall or it is not'],
   [/./, /^balance .* worst: .*undefined/, 'beyond the last point of the envelope there is no limit'],
 ];
@@ -104,13 +99,22 @@ function jumpsOf(sweep: Sweep): string[] {
   });
 }
 
+const placeOf = (jump: string) => Number(jump.split(' at ').at(-1));
+
+/** Where a cooling stream comes or goes: with values that cannot be true it is not known, and its drag not counted. */
+function streamsGone({ what }: Sweep, jumps: readonly string[]): number[] {
+  if (!/cooling (exitArea|recovery)/.test(what)) return [];
+  return jumps.filter((jump) => /^cooling .*undefined/.test(jump)).map(placeOf);
+}
+
 test.each(sweeps)('$what', { timeout: 120_000 }, (sweep) => {
-  const started = process.cpuUsage();
   const jumps = jumpsOf(sweep);
+  const gone = streamsGone(sweep, jumps);
   const unexpected = jumps.filter(
-    (jump) => !meant.some(([input, number]) => input.test(sweep.what) && number.test(jump)),
+    (jump) =>
+      !meant.some(([input, number]) => input.test(sweep.what) && number.test(jump)) &&
+      !gone.some((place) => Math.abs(placeOf(jump) - place) < 1e-5 * place),
   );
-  const { user } = process.cpuUsage(started);
-  say(`${sweep.what}: ${jumps.length} jumps, ${(user / 1e6).toFixed(1)} s`);
+  say(`${sweep.what}: ${jumps.length} jumps`);
   expect(unexpected).toEqual([]);
 });

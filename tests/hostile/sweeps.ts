@@ -180,7 +180,15 @@ export const sweeps: readonly Sweep[] = [
   ofRows('godwit', 'Rowan', 'fuelPoints', 'bsfc', [0.5, 2], ['fuel', 'range', 'mission']),
   ofRows('godwit', 'Larch', 'powerPoints', 'power', [0.8, 1], air),
   ofRows('godwit', 'Larch', 'powerPoints', 'altitude', [0.4, 1], air),
-  ofRows('godwit', 'Larch', 'cooling', 'exitArea', [0.1, 3], ['cooling', 'flight', 'mission']),
+  ofRows(
+    'godwit',
+    'Larch',
+    'cooling',
+    'exitArea',
+    [0.1, 3],
+    ['cooling', 'flight', 'mission'],
+    ({ package: of }) => of === 'Larch', // Rowan's are those of the known flights
+  ),
   ofRows('godwit', 'Rowan', 'cooling', 'exitArea', [0.3, 3], ['cooling', 'flight', 'mission']),
   ofRows('godwit', 'Larch', 'cooling', 'recovery', [0.5, 1.3], ['cooling', 'flight']),
   ofRows('godwit', 'Larch', 'cooling', 'limit', [0.9, 1.1], ['cooling', 'mission']),
