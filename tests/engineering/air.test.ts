@@ -14,8 +14,8 @@ import {
   standardTemperature,
   viscosity,
 } from '../../src/engineering/air.ts';
+import { foot } from './tradeUnits.ts';
 
-const foot = 0.3048;
 const altitudes = fc.double({ min: -5000, max: 20_000, noNaN: true });
 
 /** Within half a unit of the last printed digit, a little more for rounding of the printed digit itself. */

@@ -7,9 +7,7 @@ import {
   trueFromCalibrated,
   trueFromEquivalent,
 } from '../../src/engineering/airspeed.ts';
-
-const foot = 0.3048;
-const knot = 1852 / 3600;
+import { foot, knot } from './tradeUnits.ts';
 
 describe('calibrated and true airspeed', () => {
   // The isentropic formulas written out in a separate program with printed values of p and T (derived)

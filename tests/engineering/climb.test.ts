@@ -9,15 +9,8 @@ import {
   rateOfClimbFromPower,
   serviceCeilingRate,
 } from '../../src/engineering/climb.ts';
-import {
-  foot,
-  fourSeater,
-  fourSeaterMass,
-  horsepower,
-  pound,
-  textbookAirplane,
-  textbookMass,
-} from './exampleAircraft.ts';
+import { fourSeater, fourSeaterMass, textbookAirplane, textbookMass } from './exampleAircraft.ts';
+import { foot, horsepower, pound } from './tradeUnits.ts';
 
 const feetPerMinute = foot / 60;
 

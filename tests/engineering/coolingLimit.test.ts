@@ -20,6 +20,7 @@ import { exchangerTemperature } from '../../src/engineering/exchangerTemperature
 import { discArea, propellerThrust } from '../../src/engineering/propeller.ts';
 import { toSi } from '../../src/units.ts';
 import { climb, conditions, finStream, radiatorStream, streams } from './coolingSamples.ts';
+import { pound } from './tradeUnits.ts';
 
 const limits = fc.double({ min: 330, max: 520, noNaN: true });
 
@@ -149,7 +150,7 @@ describe('an exit too small: 160 hp, core 2.2 inH2O at 160 lb/min, NTU 1.25, coo
     // The balance on three lines, 160 hp × 745.7 W × 0.55 = 65,622 W, air of 100 °F: 1.1356 kg/m³, 310.93 K
     const result = coolingResult(stream, climbing(80));
     const need = (lbPerMin: number) => {
-      const m = (lbPerMin * 0.45359237) / 60;
+      const m = (lbPerMin * pound) / 60;
       const corePart = (2.2 * 249.089 * (lbPerMin / 160) ** 1.8) / (1.1356 / 1.225);
       const exitPart = (m * m + (m * 65_622) / (1005 * 310.93)) / (2 * 1.1356 * (0.9 * 0.033548) ** 2);
       return corePart + exitPart;
@@ -157,7 +158,7 @@ describe('an exit too small: 160 hp, core 2.2 inH2O at 160 lb/min, NTU 1.25, coo
     expect(need(130)).toBeLessThan(result.flow.pressureAvailable);
     expect(need(140)).toBeGreaterThan(result.flow.pressureAvailable);
     expect(
-      Math.abs(need(result.flow.airflow / (0.45359237 / 60)) / result.flow.pressureAvailable - 1),
+      Math.abs(need(result.flow.airflow / (pound / 60)) / result.flow.pressureAvailable - 1),
     ).toBeLessThan(2e-3);
   });
 

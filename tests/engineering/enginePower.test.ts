@@ -8,8 +8,8 @@ import {
   powerAvailable,
   turbocharged,
 } from '../../src/engineering/enginePower.ts';
+import { foot } from './tradeUnits.ts';
 
-const foot = 0.3048;
 const aspirated: EnginePowerLaw = {
   altitudeLaw: naturallyAspirated,
   temperatureExponent: 0.5,

@@ -2,11 +2,7 @@
 import { densityRatio, standardTemperature } from '../../src/engineering/air.ts';
 import type { AircraftInFlight } from '../../src/engineering/aircraftInFlight.ts';
 import { propellerEfficiency } from '../../src/engineering/propellerEfficiency.ts';
-
-export const foot = 0.3048;
-export const knot = 1852 / 3600;
-export const pound = 0.45359237;
-export const horsepower = 745.69987158227;
+import { foot, horsepower, pound } from './tradeUnits.ts';
 
 /**
  * CP-1, the propeller airplane of Anderson, Introduction to Flight, chapter 6: 2,950 lb, 174 ft², span 35.8 ft,

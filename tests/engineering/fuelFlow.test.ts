@@ -7,9 +7,8 @@ import {
   lowerHeatingValue,
   thermalEfficiency,
 } from '../../src/engineering/fuelFlow.ts';
+import { horsepower, pound } from './tradeUnits.ts';
 
-const pound = 0.45359237; // kg
-const horsepower = 745.69987158227; // W
 const bsfcUnit = pound / (horsepower * 3600); // lb/hp·h in kg/J
 
 const curve = (...points: [number, number][]) =>

@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fuelFlowToDemonstrate, minimumFuel } from '../../src/engineering/fuelSystem.ts';
+import { horsepower, pound } from './tradeUnits.ts';
 
-const horsepower = 745.69987158227; // W
-const pound = 0.45359237; // kg
 const bsfcUnit = pound / (horsepower * 3600); // lb/hp·h in kg/J
 
 describe('fuel flow to demonstrate', () => {

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { type AircraftInFlight, airAt, thrust } from '../../src/engineering/aircraftInFlight.ts';
 import { drag, minimumDragSpeed } from '../../src/engineering/dragPolar.ts';
 import { fullThrottleLevelSpeed, levelFlight, powerRequired } from '../../src/engineering/levelFlight.ts';
-import { foot, fourSeater, fourSeaterMass, textbookAirplane, textbookMass } from './exampleAircraft.ts';
+import { fourSeater, fourSeaterMass, textbookAirplane, textbookMass } from './exampleAircraft.ts';
+import { foot } from './tradeUnits.ts';
 
 function speedOf(flight: ReturnType<typeof levelFlight>): number {
   if (!flight.possible) throw new Error('level flight expected');

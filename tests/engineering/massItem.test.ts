@@ -9,6 +9,7 @@ import {
   total,
 } from '../../src/engineering/massItem.ts';
 import { between } from './between.ts';
+import { inch, pound } from './tradeUnits.ts';
 
 const item = fc.record({
   weight: between(0.1, 2000),
@@ -120,8 +121,8 @@ describe('properties', () => {
       fc.property(aircraft, between(-100, 100), (items, datum) => {
         const moved = items.map(({ weight, arm }) => ({ weight, arm: arm - datum }));
         expect(cgOf(moved)).toBeCloseTo(cgOf(items) - datum, 7);
-        const metric = items.map(({ weight, arm }) => ({ weight: weight * 0.45359237, arm: arm * 0.0254 }));
-        expect(cgOf(metric) / 0.0254).toBeCloseTo(cgOf(items), 7);
+        const metric = items.map(({ weight, arm }) => ({ weight: weight * pound, arm: arm * inch }));
+        expect(cgOf(metric) / inch).toBeCloseTo(cgOf(items), 7);
       }),
     );
   });

@@ -9,9 +9,9 @@ import {
   torqueCases,
   torqueFactor,
 } from '../../src/engineering/mount.ts';
+import { foot, horsepower, poundForce } from './tradeUnits.ts';
 
-const horsepower = 745.69987158227; // W
-const footPound = 4.4482216152605 * 0.3048; // N·m
+const footPound = poundForce * foot; // N·m
 
 describe('engine torque', () => {
   // The trade's formula, Q [lbf·ft] = 5,252.11 hp / rpm (33,000 / 2π): 180 hp at 2,700 rpm is 350.1 lbf·ft

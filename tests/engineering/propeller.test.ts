@@ -11,6 +11,7 @@ import {
   requiredGroundClearance,
   staticThrust,
 } from '../../src/engineering/propeller.ts';
+import { inch } from './tradeUnits.ts';
 
 const powers = fc.double({ min: 1e3, max: 5e5, noNaN: true });
 const speeds = fc.double({ min: 0, max: 200, noNaN: true });
@@ -109,12 +110,12 @@ describe('tip Mach number', () => {
 
 describe('ground clearance', () => {
   test('axis 44 in high, 74 in propeller: 7 in; a longer one strikes', () => {
-    expect(groundClearance(44 * 0.0254, 74 * 0.0254)).toBeCloseTo(7 * 0.0254, 12);
+    expect(groundClearance(44 * inch, 74 * inch)).toBeCloseTo(7 * inch, 12);
     expect(groundClearance(1, 2.1)).toBeCloseTo(-0.05, 12);
   });
 
   test('14 CFR 23.925(a) before amendment 64 (read): 7 in with a nosewheel, 9 in with a tailwheel', () => {
-    expect(requiredGroundClearance.nosewheel / 0.0254).toBeCloseTo(7, 12);
-    expect(requiredGroundClearance.tailwheel / 0.0254).toBeCloseTo(9, 12);
+    expect(requiredGroundClearance.nosewheel / inch).toBeCloseTo(7, 12);
+    expect(requiredGroundClearance.tailwheel / inch).toBeCloseTo(9, 12);
   });
 });

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { TableGrids } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { between } from '../engineering/between.ts';
+import { pound } from '../engineering/tradeUnits.ts';
 import {
   assessed,
   column,
@@ -130,7 +131,7 @@ describe('weights', () => {
         for (const { package: engine, payload } of heavier.assessments) {
           const before = named(ground, engine.name).payload.fullFuel.nominal;
           const change = payload.fullFuel.nominal - before;
-          if (engine.name === name) expect(change).toBeCloseTo(-more * 0.45359237, 9);
+          if (engine.name === name) expect(change).toBeCloseTo(-more * pound, 9);
           else expect(change).toBeCloseTo(0, 9);
         }
       }),
@@ -149,7 +150,7 @@ describe('weights', () => {
           9,
         );
         expect(other.bareAirframe.mass.nominal.weight).toBeCloseTo(
-          ground.bareAirframe.mass.nominal.weight - more * 0.45359237,
+          ground.bareAirframe.mass.nominal.weight - more * pound,
           9,
         );
       }),

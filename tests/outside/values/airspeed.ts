@@ -5,10 +5,9 @@ import {
   trueFromCalibrated,
   trueFromEquivalent,
 } from '../../../src/engineering/airspeed.ts';
+import { foot, knot } from '../../engineering/tradeUnits.ts';
 import type { PublishedValue, Topic } from '../publishedValue.ts';
 
-const knot = 1852 / 3600; // m/s
-const foot = 0.3048; // m
 const airTraffic = 'conversions of BADA, as in the tests of a public air traffic program';
 
 /** Geopotential metres, true airspeed of 250 kt calibrated, kt. */

@@ -11,9 +11,9 @@ import {
   standardTemperature,
   viscosity,
 } from '../../../src/engineering/air.ts';
+import { foot, knot } from '../../engineering/tradeUnits.ts';
 import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
 
-const foot = 0.3048; // m
 const earthRadius = 6_356_766; // m, of the standard, for geometric heights
 const geopotential = (geometric: number) => (earthRadius * geometric) / (earthRadius + geometric);
 const density = (height: number) => standardPressure(height) / (gasConstantAir * standardTemperature(height));
@@ -133,7 +133,7 @@ const derived = derivedTable.flatMap(([feet, kelvin, sigma, knots]): PublishedVa
   return [
     row('temperature, K', kelvin, () => fromFunction('ISA_TEMPERATURE', [feet]) + 273.15),
     row('density ratio', sigma, () => fromFunction('AIR_DENSITY_RATIO', [feet])),
-    row('speed of sound, kt', knots, () => soundSpeed(standardTemperature(feet * foot)) / (1852 / 3600)),
+    row('speed of sound, kt', knots, () => soundSpeed(standardTemperature(feet * foot)) / knot),
   ];
 });
 
@@ -205,7 +205,7 @@ export const atmosphere: Topic = {
       status: 'from memory',
       expected: 661.48,
       tolerance: 0.005,
-      compute: () => soundSpeed(288.15) / (1852 / 3600),
+      compute: () => soundSpeed(288.15) / knot,
     },
     {
       what: 'temperature at the tropopause, 36,089 ft, °C',

@@ -14,12 +14,12 @@ import { levelFlight } from '../../../src/engineering/levelFlight.ts';
 import { stallSpeed } from '../../../src/engineering/stall.ts';
 import { standardGravity } from '../../../src/units.ts';
 import { textbookAirplane, textbookMass } from '../../engineering/exampleAircraft.ts';
+import { foot, horsepower, pound, poundForce } from '../../engineering/tradeUnits.ts';
 import { fromFunction, type PublishedValue, type Topic } from '../publishedValue.ts';
 
 const cengel = 'Çengel and Cimbala, Fluid Mechanics, example 11-5 (inputs read, answers from memory)';
 const anderson = 'Anderson, Introduction to Flight, example 6.1';
 const companion = 'Anderson, Introduction to Flight, examples 6.12 and 6.14 (companion read)';
-const foot = 0.3048; // m
 
 // Anderson's light aircraft: 2,950 lb, 174 ft², 35.8 ft; the companion has it in SI
 const mass = 13_127.5 / standardGravity;
@@ -150,7 +150,7 @@ export const flight: Topic = {
       expected: 263,
       tolerance: 1,
       note: 'he divides 2,950 by L/D rounded to 11.2',
-      compute: () => drag(polar, wingArea, mass, 200 * foot, 1.225) / 4.4482216,
+      compute: () => drag(polar, wingArea, mass, 200 * foot, 1.225) / poundForce,
     },
     {
       what: 'greatest lift over drag',
@@ -200,7 +200,7 @@ export const flight: Topic = {
         // Least power required is at C_L = √(3 π e A C_D0)
         const speed = minimumDragSpeed(polar, wingArea, mass, 1.225) / 3 ** 0.25;
         const spare = 0.8 * 230 * 746 - drag(polar, wingArea, mass, speed, 1.225) * speed;
-        const feetPerMinute = fromFunction('CLIMB_RATE', [spare / 745.69987158227, mass / 0.45359237]);
+        const feetPerMinute = fromFunction('CLIMB_RATE', [spare / horsepower, mass / pound]);
         return (feetPerMinute * foot) / 60;
       },
     },

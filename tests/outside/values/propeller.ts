@@ -6,15 +6,12 @@ import {
   inducedVelocity,
   staticThrust,
 } from '../../../src/engineering/propeller.ts';
+import { foot, horsepower, inch, knot, poundForce } from '../../engineering/tradeUnits.ts';
 import { fromFunction, type Topic } from '../publishedValue.ts';
 
 const disc = 'Froude, actuator disc: T = 2 ρ A (V + w) w (formulas read in teaching material)';
 const houghton =
   'Houghton and Carpenter, Aerodynamics for Engineering Students, chapter on propulsion (inputs from memory)';
-const inch = 0.0254; // m
-const poundForce = 4.4482216152605; // N
-const horsepower = 745.69987158227; // W
-const knot = 1852 / 3600; // m/s
 
 export const propeller: Topic = {
   topic: 'propeller and mount',
@@ -67,7 +64,7 @@ export const propeller: Topic = {
       status: 'from memory',
       expected: 10.42,
       tolerance: 0.02,
-      compute: () => staticThrust(horsepower, 0.3048, 1.225, 1) / poundForce,
+      compute: () => staticThrust(horsepower, foot, 1.225, 1) / poundForce,
     },
     {
       what: 'the same, lbf',
@@ -75,7 +72,7 @@ export const propeller: Topic = {
       status: 'derived',
       expected: Math.cbrt(550 ** 2 * 2 * 0.0023769 * (Math.PI / 4)),
       tolerance: 0.001,
-      compute: () => staticThrust(horsepower, 0.3048, 1.225, 1) / poundForce,
+      compute: () => staticThrust(horsepower, foot, 1.225, 1) / poundForce,
     },
     {
       what: 'the same through the custom function at 0 kt, lbf',

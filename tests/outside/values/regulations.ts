@@ -14,9 +14,9 @@ import {
 import { requiredGroundClearance } from '../../../src/engineering/propeller.ts';
 import { obstacleHeight } from '../../../src/engineering/takeoff.ts';
 import { isNegligibleChange } from '../../../src/engineering/weightChange.ts';
+import { foot, inch } from '../../engineering/tradeUnits.ts';
 import { fromFunction, type PublishedValue, type Status, type Topic } from '../publishedValue.ts';
 
-const foot = 0.3048; // m
 const fahrenheit = (celsius: number) => celsius * 1.8 + 32;
 
 const rule = (
@@ -162,14 +162,14 @@ export const regulations: Topic = {
       '14 CFR 23.925(a)',
       'read',
       7,
-      () => requiredGroundClearance.nosewheel / 0.0254,
+      () => requiredGroundClearance.nosewheel / inch,
     ),
     rule(
       'ground clearance with a tailwheel, in',
       '14 CFR 23.925(a)',
       'read',
       9,
-      () => requiredGroundClearance.tailwheel / 0.0254,
+      () => requiredGroundClearance.tailwheel / inch,
     ),
     rule(
       'ground clearance with a nosewheel, mm',
