@@ -22,7 +22,7 @@ const density = (height: number) => standardPressure(height) / (gasConstantAir *
  * Geometric feet: °F, psia, 1e-4 slug/ft³, 1e-7 lbf·s/ft². The table is headed "geopotential", which its numbers are not:
  * 10,000 ft geopotential is 23.34 °F.
  */
-export const englishTable: readonly (readonly [number, number, number, number, number])[] = [
+const englishTable: readonly (readonly [number, number, number, number, number])[] = [
   [0, 59, 14.696, 23.77, 3.737],
   [5_000, 41.17, 12.228, 20.48, 3.637],
   [10_000, 23.36, 10.108, 17.56, 3.534],
