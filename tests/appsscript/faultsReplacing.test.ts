@@ -5,7 +5,6 @@
  * Laid out without blocks and charts: no number of theirs is looked at.
  */
 import { describe, expect, test, vi } from 'vitest';
-import { dataFiles } from '../../src/local/build.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
 import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import type { Answer } from '../../src/local/host/ui.ts';
@@ -13,6 +12,7 @@ import { localHost } from '../../src/local/localWorkbook.ts';
 import { layout } from '../../src/workbook/sheets.ts';
 import { sample } from '../sample.ts';
 import { everySoMany } from './callSites.ts';
+import { filesWith } from './layoutFiles.ts';
 import { missing } from './missing.ts';
 import { withoutBlocks } from './olderLayout.ts';
 import { withoutSpareRows } from './spareRows.ts';
@@ -22,7 +22,7 @@ import { cellContents } from './workbookState.ts';
 vi.setConfig({ testTimeout: 300_000 }); // where other work goes on beside
 
 const small = withoutBlocks(layout);
-const files = { ...(await dataFiles()), Layout: JSON.stringify(small) };
+const files = filesWith(small);
 const used = await localHost(undefined, files);
 const inputs = sample('minimal');
 used.run('layOutTables_', inputs);
