@@ -15,12 +15,8 @@ import { openLocalWorkbook } from '../../src/local/localWorkbook.ts';
 import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { toSi } from '../../src/units.ts';
-import {
-  extremeCgByGlpk,
-  extremeCgByLinearProgramme,
-  randomAircraft,
-  withoutOtherLimits,
-} from '../engineering/loadingLp.ts';
+import { extremeCgByGlpk, extremeCgByLinearProgramme } from '../engineering/loadingLp.ts';
+import { randomAircraft, withoutOtherLimits } from '../engineering/randomAircraft.ts';
 import { bareContext, htmlService } from '../local/bareContext.ts';
 import { sample } from '../sample.ts';
 import { manyPackages } from './manyPackages.ts';

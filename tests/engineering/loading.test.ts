@@ -3,12 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { Side } from '../../src/engineering/envelope.ts';
 import { extremeLoading, loadedWith, type Station } from '../../src/engineering/loading.ts';
 import { circularAircraft } from './circularAircraft.ts';
-import {
-  extremeCgByGlpk,
-  extremeCgByLinearProgramme,
-  randomAircraft,
-  withoutOtherLimits,
-} from './loadingLp.ts';
+import { extremeCgByGlpk, extremeCgByLinearProgramme } from './loadingLp.ts';
+import { randomAircraft, withoutOtherLimits } from './randomAircraft.ts';
 
 describe('AC 43.13-1B, extreme conditions', () => {
   const { empty, stations, tanks, maximumWeight } = circularAircraft;

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { extremeLoading, type Loading, loadedWith } from '../../src/engineering/loading.ts';
 import { extremeOf, type LoadingLimits, loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { between } from './between.ts';
-import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from './loadingLp.ts';
+import { extremeCgByLinearProgramme } from './loadingLp.ts';
+import { randomAircraft, withoutOtherLimits } from './randomAircraft.ts';
 import { station } from './station.ts';
 
 const body = { weight: 100, moment: 1000 };

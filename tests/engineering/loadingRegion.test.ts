@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { loadingRegion } from '../../src/engineering/loadingRegion.ts';
-import { randomAircraft } from './loadingLp.ts';
+import { randomAircraft } from './randomAircraft.ts';
 
 const seatAndTank = {
   empty: { weight: 100, moment: 1000 },

@@ -12,7 +12,7 @@ import { loadedWith } from '../../src/engineering/loading.ts';
 import { type LoadingLimits, loadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { worstMargins } from '../../src/engineering/worstMargin.ts';
 import { between } from './between.ts';
-import { randomAircraft, withoutOtherLimits } from './loadingLp.ts';
+import { randomAircraft, withoutOtherLimits } from './randomAircraft.ts';
 
 /** Limits with 1 to 5 corners, sloping either way, that reach to the maximum weight. */
 const anyEnvelope = (limits: LoadingLimits): fc.Arbitrary<Envelope> =>

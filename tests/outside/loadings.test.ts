@@ -5,7 +5,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { between } from '../engineering/between.ts';
-import { extremeCgByLinearProgramme, randomAircraft, withoutOtherLimits } from '../engineering/loadingLp.ts';
+import { extremeCgByLinearProgramme } from '../engineering/loadingLp.ts';
+import { randomAircraft, withoutOtherLimits } from '../engineering/randomAircraft.ts';
 import { fromFunction } from './publishedValue.ts';
 
 /** Arm, least load, greatest load. */
