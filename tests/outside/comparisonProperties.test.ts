@@ -5,8 +5,8 @@ import type { Assessment, Comparison } from '../../src/assessment/assess.ts';
 import { comparisonBlock } from '../../src/assessment/comparisonBlock.ts';
 import type { TableGrids, TableName } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
-import { fromSi, type QuantityKind, toSi } from '../../src/units.ts';
 import { numbersOf } from '../hostile/numbers.ts';
+import { otherUnits } from '../tables/otherUnits.ts';
 import {
   assessed,
   column,
@@ -111,39 +111,17 @@ test('a package against its twin differs by nothing', () => {
 });
 
 describe('units of input', () => {
-  /** Other units of the same kind. Fractions stay: 0.5 in a percentage column is refused, as it may mean 50 %. */
-  const otherUnits: Readonly<Record<string, readonly [QuantityKind, string]>> = {
-    lb: ['mass', 'kg'],
-    in: ['length', 'mm'],
-    hp: ['power', 'kW'],
-    kt: ['speed', 'km/h'],
-    nmi: ['distance', 'km'],
-    ft: ['height', 'm'],
-    'ft²': ['area', 'm²'],
-    'US gal': ['volume', 'L'],
-    'US gal/h': ['fuelFlow', 'L/h'],
-    'lb/US gal': ['density', 'kg/L'],
-    'lb/hp·h': ['bsfc', 'g/kWh'],
-    lb·in: ['moment', 'kg·m'],
-    'lb·ft²': ['inertia', 'kg·m²'],
-    'MJ/kg': ['energyPerMass', 'Btu/lb'],
-    'ft/min': ['climb', 'm/s'],
-    '°C': ['temperature', '°F'],
-    min: ['time', 'h'],
-    weeks: ['days', 'days'],
-  };
-  const converted = (cell: Cell, unit: string): Cell => {
-    const [kind, other] = otherUnits[unit]!;
-    return typeof cell === 'number' ? fromSi(kind, toSi(kind, cell, unit), other) : cell;
-  };
-  const known = (unit: Cell): unit is string => typeof unit === 'string' && Object.hasOwn(otherUnits, unit);
+  const other = (unit: Cell) => otherUnits[String(unit)];
 
   /** Attributes down: the unit stands in a column, its values beside it. */
   function attributesConverted(grid: Grid, unitColumn: number, chosen: readonly boolean[]): Grid {
     return grid.map((row, index) => {
-      const unit = row[unitColumn];
-      if (!chosen[index] || !known(unit)) return row;
-      return row.map((cell, at) => (at === unitColumn ? otherUnits[unit]![1] : converted(cell, unit)));
+      const [unit, convert] = other(row[unitColumn]) ?? [];
+      if (!chosen[index] || convert === undefined) return row;
+      return row.map((cell, at) => {
+        if (at === unitColumn) return unit;
+        return typeof cell === 'number' ? convert(cell) : cell;
+      });
     });
   }
   /** Records down: the units stand in the second row. */
@@ -151,9 +129,10 @@ describe('units of input', () => {
     const units = grid[1] ?? [];
     return grid.map((row, index) =>
       row.map((cell, at) => {
-        const unit = units[at];
-        if (index === 0 || !chosen[at] || !known(unit)) return cell;
-        return index === 1 ? otherUnits[unit]![1] : converted(cell, unit);
+        const [unit, convert] = other(units[at]) ?? [];
+        if (index === 0 || !chosen[at] || convert === undefined) return cell;
+        if (index === 1) return unit;
+        return typeof cell === 'number' ? convert(cell) : cell;
       }),
     );
   }

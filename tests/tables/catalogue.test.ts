@@ -115,7 +115,7 @@ test('nothing at all is six tables missing, and no more is said', () => {
 /** Numbers of a record alike to twelve digits, all else the same. */
 function expectAlike(one: unknown, other: unknown, path = ''): void {
   if (typeof one === 'number' && typeof other === 'number') {
-    expect(Math.abs(one - other), path).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(one)));
+    expect(Math.abs(one - other), path).toBeLessThanOrEqual(1e-12 * Math.abs(one));
   } else if (one instanceof Map && other instanceof Map) {
     expectAlike([...one], [...other], path);
   } else if (typeof one === 'object' && one !== null) {

@@ -2,7 +2,7 @@ import type { TableName } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 
 /** Other units of the same kind: what a number of the first is in the second. Exact by definition. */
-const otherUnits: Readonly<Record<string, readonly [string, (value: number) => number]>> = {
+export const otherUnits: Readonly<Record<string, readonly [string, (value: number) => number]>> = {
   lb: ['kg', (value) => value * 0.45359237],
   in: ['mm', (value) => value * 25.4],
   ft: ['m', (value) => value * 0.3048],
@@ -18,6 +18,10 @@ const otherUnits: Readonly<Record<string, readonly [string, (value: number) => n
   '°C': ['°F', (value) => value * 1.8 + 32],
   'lb/hp·h': ['g/kWh', (value) => (value * 453.59237) / 0.74569987158227],
   '%': ['fraction', (value) => value / 100],
+  lb·in: ['kg·m', (value) => value * 0.45359237 * 0.0254],
+  'lb·ft²': ['kg·m²', (value) => value * 0.45359237 * 0.3048 ** 2],
+  'MJ/kg': ['Btu/lb', (value) => (value * 1e6) / 2326],
+  'ft/min': ['m/s', (value) => value * 0.00508],
   min: ['h', (value) => value / 60],
   weeks: ['days', (value) => value * 7],
   'USD/US gal': ['USD/L', (value) => value / 3.785411784],
