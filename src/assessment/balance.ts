@@ -9,6 +9,7 @@ import { everyLoading, heaviestLoading } from './everyLoading.ts';
 import type { Finding } from './finding.ts';
 import { checkLoading, envelopeSource, type LoadingCheck, loadingFindings } from './loadingCheck.ts';
 import { tankStations } from './loadStations.ts';
+import { lightestOf, worstCause } from './worstCause.ts';
 
 /** Every loading at once, and the named ones. */
 export interface Balance {
@@ -28,10 +29,9 @@ function marginFindings(
   margins: WorstMargins,
 ): Finding[] {
   const { display } = context;
-  const [lightest] = polygon.forward;
   const source = envelopeSource(context);
   return [margins.forward, margins.aft].flatMap((critical): Finding[] => {
-    const { side, margin, limit, cg, weight, cause } = critical;
+    const { side, margin, limit, cg, weight } = critical;
     const base = {
       package: engine.name,
       subject: `CG ${side} limit`,
@@ -40,10 +40,7 @@ function marginFindings(
       limit,
       source,
     } as const;
-    // Where no load moves the CG that way, only a limit that closes in makes a heavier loading worse
-    const alone = weight === lightest?.weight ? 'with the least loads' : 'where the limit is narrower';
-    const because = cause === undefined ? alone : `with ${cause} loaded`;
-    const where = `at ${display.text('weight', weight)}, ${because}`;
+    const where = `at ${display.text('weight', weight)}, ${worstCause(critical, lightestOf(polygon)).clause}`;
     if (margin < -1e-9) {
       const text = `some allowed loadings go ${display.text('arm', -margin)} ${side === 'aft' ? 'aft' : 'ahead'} of the limit, ${where}`;
       return [{ ...base, gravity: 'stop', text }];

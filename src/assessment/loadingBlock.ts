@@ -4,6 +4,7 @@ import { type BalanceCure, balanceCures } from './balanceCures.ts';
 import type { Context } from './context.ts';
 import type { Shown } from './display.ts';
 import { type LoadingCheck, loadingFindings } from './loadingCheck.ts';
+import { worstCause } from './worstCause.ts';
 import { worstLoadings } from './worstLoadings.ts';
 
 const fuelLabels = { any: 'any', minimum: 'half an hour at MCP', none: 'none usable' } as const;
@@ -37,7 +38,7 @@ function namedLoading(context: Context, assessment: Assessment, check: LoadingCh
 function worstRows(context: Context, assessment: Assessment): Cell[][] {
   const { cell } = context.display;
   const stations = [...context.catalogue.stations, ...context.catalogue.tanks];
-  return worstLoadings(context, assessment).flatMap(({ fuel, margins }) =>
+  return worstLoadings(context, assessment).flatMap(({ fuel, margins, lightest }) =>
     [margins.forward, margins.aft].map((critical): Cell[] => {
       const aboard = assessment.balance.polygon?.stations ?? [];
       const loadOf = new Map(aboard.map(({ name }, index) => [name, critical.loads[index]]));
@@ -50,7 +51,7 @@ function worstRows(context: Context, assessment: Assessment): Cell[][] {
         cell('weight', critical.weight),
         cell('arm', critical.cg),
         cell('arm', critical.limit),
-        critical.cause ?? 'least loads',
+        worstCause(critical, lightest).name,
         ...stations.map(({ name }) => cell('weight', loadOf.get(name))),
       ];
     }),

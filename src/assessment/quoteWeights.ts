@@ -4,6 +4,7 @@ import { loadingFindings } from './loadingCheck.ts';
 import type { Banded } from './payload.ts';
 import { type QuoteSection, row, section, shownNumber, totalRow } from './quoteSection.ts';
 import { pictured } from './quoteText.ts';
+import { lightestOf, worstCause } from './worstCause.ts';
 
 /** Empty weight, useful load and payload: nominal, as expected, and to be counted on. */
 export function weightSection({ context }: Comparison, { empty, payload }: Assessment): QuoteSection {
@@ -44,9 +45,9 @@ export function balanceSections({ context }: Comparison, assessment: Assessment)
   const margin = (side: 'forward' | 'aft') => {
     const critical = balance.margins?.[side];
     const cause =
-      critical === undefined
-        ? ''
-        : ` (${critical.cause === undefined ? 'least loads' : `${critical.cause} loaded`}, at ${display.text('weight', critical.weight)})`;
+      critical && balance.polygon
+        ? ` (${worstCause(critical, lightestOf(balance.polygon)).clause}, at ${display.text('weight', critical.weight)})`
+        : '';
     return row(
       `Least margin to the ${side} limit, of every loading allowed${cause}`,
       shownNumber(display, 'arm', critical?.margin),

@@ -3,11 +3,14 @@ import type { Assessment } from './assess.ts';
 import type { Context } from './context.ts';
 import { everyLoading } from './everyLoading.ts';
 import { fuelInTanks, tankStations } from './loadStations.ts';
+import { lightestOf } from './worstCause.ts';
 
 /** The worst of every loading with a given state of the tanks. */
 export interface WorstLoading {
   readonly fuel: 'any' | 'minimum' | 'none';
   readonly margins: WorstMargins;
+  /** weight of the lightest of them */
+  readonly lightest: number;
 }
 
 /** The worst with any fuel, with the minimum fuel of a loading check, and with zero usable. */
@@ -30,6 +33,8 @@ export function worstLoadings(
   ];
   return states.flatMap(({ fuel: state, tanks }) => {
     const polygon = everyLoading(context, balance.envelope, empty.mass.nominal, tanks);
-    return polygon ? [{ fuel: state, margins: worstMargins(polygon, balance.envelope) }] : [];
+    if (polygon === undefined) return [];
+    const margins = worstMargins(polygon, balance.envelope);
+    return [{ fuel: state, margins, lightest: lightestOf(polygon) }];
   });
 }
