@@ -204,6 +204,23 @@ describe('the climbs', () => {
     expect(top).toBeCloseTo(reach, 6); // where takeoff power ends is looked at too
   });
 
+  test('takeoff power without a limit, at a field from which it does not climb: judged up to there at most', () => {
+    const changes = [
+      ['packages', 'takeoff power limit', '', 'min', 'Alder'],
+      ['airframe', 'maximum takeoff weight', 3600, 'lb', 'value'],
+      ['mission', 'field elevation', 12_000, 'ft', 'value'],
+      ['mission', 'field temperature', 38, '°C', 'value'],
+    ] as const;
+    const weak = changes.reduce<TableGrids>((grids, change) => withAttribute(grids, ...change), godwit);
+    const { flight, streamOf } = coolingOf(weak, 'Alder');
+    expect(flight.atField.bestRate.takeoff.rateOfClimb).toBeLessThan(0);
+    const heights = streamOf('coolant')
+      .hotDay.filter(({ climb }) => climb.rating === 'takeoff')
+      .map(({ climb }) => climb.air.pressureAltitude);
+    expect(Math.min(...heights)).toBe(0);
+    expect(Math.max(...heights)).toBeLessThanOrEqual(12_000 * foot);
+  });
+
   test('the stated speed is flown until the best-rate speed is faster', () => {
     const { hotDay } = larch().streamOf('coolant');
     for (const { climb } of hotDay.filter(({ climb: { speed } }) => speed === 'cooling climb'))
