@@ -11,7 +11,8 @@ import { readCatalogue, type TableGrids } from '../../src/tables/catalogue.ts';
 import { plainAircraft } from '../assessment/flightFixture.ts';
 import { everyFigure, numberSpots, sampleGrids } from './samples.ts';
 import { say, seed, times } from './seed.ts';
-import { type Grids, type Spot, withSpot } from './workbooks.ts';
+import { type Spot, withSpot } from './spots.ts';
+import type { Grids } from './workbooks.ts';
 
 const mostWork = 200_000; // values of functions that are searched, for one aircraft with all its packages and blocks
 

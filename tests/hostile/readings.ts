@@ -4,7 +4,8 @@ import { type Cell, isBlank, quoted } from '../../src/tables/cell.ts';
 import { faultText } from '../../src/tables/faults.ts';
 import { random } from './random.ts';
 import { say, times } from './seed.ts';
-import { type Grids, type Reading, type Spot, toldBy, type Workbook } from './workbooks.ts';
+import type { Spot } from './spots.ts';
+import { type Grids, type Reading, toldBy, type Workbook } from './workbooks.ts';
 
 let readings = 0;
 let named = 0;

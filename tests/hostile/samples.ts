@@ -4,7 +4,8 @@ import { readCatalogue, type TableGrids } from '../../src/tables/catalogue.ts';
 import { faultText } from '../../src/tables/faults.ts';
 import { sample } from '../sample.ts';
 import { numbersOf } from './numbers.ts';
-import { type Grids, type Spot, spotsOf, withSpot } from './workbooks.ts';
+import { type Spot, spotsOf, withSpot } from './spots.ts';
+import type { Grids } from './workbooks.ts';
 
 export const sampleGrids = (name: string) => sample(name) as Grids;
 

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { LoadingPolygon } from '../../src/engineering/loadingPolygon.ts';
 import { comparisonOf, everyFigure, sampleGrids, withNumbers } from './samples.ts';
-import { type Grids, type Spot, spotsOf } from './workbooks.ts';
+import { type Spot, spotsOf } from './spots.ts';
+import type { Grids } from './workbooks.ts';
 
 const names = ['godwit', 'sanderling', 'minimal'] as const;
 const figures = (grids: Grids) =>

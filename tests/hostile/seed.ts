@@ -1,4 +1,4 @@
-/** One seed for all of a run: another every time, or that of an earlier run: `HOSTILE_SEED=12345 npx vitest run tests/hostile`. */
+/** The seed of a test file: another every run, or that of an earlier one: `HOSTILE_SEED=12345 npx vitest run tests/hostile`. */
 const given = Number(process.env.HOSTILE_SEED);
 
 export const seed =

@@ -1,7 +1,7 @@
 /** What a field takes, what it refuses, and how else a value may be written. */
 import { type Cell, nameKey } from '../../src/tables/cell.ts';
 import { meaning, oddCells } from './cells.ts';
-import type { Spot } from './workbooks.ts';
+import type { Spot } from './spots.ts';
 
 type Kind = 'number' | 'text' | 'term' | 'names' | 'choice' | 'flag' | 'day';
 

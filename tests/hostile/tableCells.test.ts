@@ -6,15 +6,8 @@ import { random } from './random.ts';
 import { expectFault, expectSame, nothing, read, sayReadings, some, text, told } from './readings.ts';
 import { times } from './seed.ts';
 import { kindOf, refusedBy, respelt } from './spellings.ts';
-import {
-  declaredFields,
-  isMeasured,
-  type Reading,
-  type Spot,
-  spotsOf,
-  withSpot,
-  workbooks,
-} from './workbooks.ts';
+import { declaredFields, isMeasured, type Spot, spotsOf, withSpot } from './spots.ts';
+import { type Reading, workbooks } from './workbooks.ts';
 
 vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 afterAll(() => sayReadings('cells of tables'));

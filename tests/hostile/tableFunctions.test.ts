@@ -7,7 +7,8 @@ import { random } from './random.ts';
 import { type Argument, answer, watch } from './script.ts';
 import { say, times } from './seed.ts';
 import { faultOf } from './sound.ts';
-import { everyTable, type Grids, type Spot, spotsOf, tableOf, withSpot } from './workbooks.ts';
+import { type Spot, spotsOf, withSpot } from './spots.ts';
+import { everyTable, type Grids, tableOf } from './workbooks.ts';
 
 const grids = everyTable;
 const spots = spotsOf({ grids });

@@ -4,7 +4,8 @@ import { type Cell, isBlank } from '../../src/tables/cell.ts';
 import { random } from './random.ts';
 import { expectSame, nothing, read, sayReadings, text } from './readings.ts';
 import { times } from './seed.ts';
-import { isMeasured, type Reading, type Spot, spotsOf, withSpot, workbooks } from './workbooks.ts';
+import { isMeasured, type Spot, spotsOf, withSpot } from './spots.ts';
+import { type Reading, workbooks } from './workbooks.ts';
 
 vi.setConfig({ testTimeout: 180_000 }); // where other work goes on beside
 afterAll(() => sayReadings('shapes of tables'));

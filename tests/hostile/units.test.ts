@@ -8,17 +8,8 @@ import { type QuantityKind, unitsOf } from '../../src/units.ts';
 import { numbersOf } from './numbers.ts';
 import { random } from './random.ts';
 import { say, times } from './seed.ts';
-import {
-  everyTable,
-  type Grids,
-  isMeasured,
-  type Spot,
-  spotsOf,
-  tableOf,
-  type Workbook,
-  withSpot,
-  workbooks,
-} from './workbooks.ts';
+import { isMeasured, type Spot, spotsOf, withSpot } from './spots.ts';
+import { everyTable, type Grids, tableOf, type Workbook, workbooks } from './workbooks.ts';
 
 /**
  * Sizes of the units in one of their kind, typed anew: NIST SP 811, appendix B, and definitions; of days a week has 7.
