@@ -16,7 +16,7 @@ import {
   worstOf,
 } from './cooling.ts';
 import { conditionIn, hotDayAir } from './coolingClimbs.ts';
-import { oatText } from './coolingRows.ts';
+import { isComplete, oatText } from './coolingRows.ts';
 import type { StreamData } from './coolingStreams.ts';
 import type { Display, Shown } from './display.ts';
 import type { Flight } from './flight.ts';
@@ -140,15 +140,14 @@ function packageLines(display: Display, { package: engine, flight, cooling }: Co
   });
 }
 
-/** Least margin of the known streams with the field at a temperature. */
+/** Least margin of all streams with the field at a temperature; nothing when one of them is not known. */
 function leastMargin({ package: engine, flight, cooling }: Cooled, temperature: number): number | undefined {
-  if (flight === undefined || cooling === undefined) return undefined;
-  const margins = cooling.streams.flatMap((each): number[] => {
+  if (flight === undefined || cooling === undefined || !isComplete(cooling, flight)) return undefined;
+  const margins = cooling.streams.map((each) => {
     const worst = governing(cooling, flight, each);
-    const margin = worst && onAnotherDay(engine, flight, each.stream, worst, temperature).margin;
-    return margin === undefined ? [] : [margin];
+    return worst && onAnotherDay(engine, flight, each.stream, worst, temperature).margin;
   });
-  return margins.length === 0 ? undefined : Math.min(...margins);
+  return margins.some((margin) => margin === undefined) ? undefined : Math.min(...(margins as number[]));
 }
 
 /**
@@ -161,7 +160,7 @@ export function coolingBlock(context: Context, flying: readonly Cooled[]): Cell[
   const margin = display.unit('temperatureMargin');
   return [
     [
-      `Least margin of a package's streams, recommended speed, MCP, by OAT at the mission's field (${field}), ${margin}`,
+      `Least margin of a package's streams, recommended speed, MCP, by OAT at the mission's field (${field}), ${margin}; blank where one is not known`,
     ],
     ['OAT at the field, °C', ...flying.map(({ package: { name } }) => name)],
     ...oats.map((celsius): Cell[] => [

@@ -17,7 +17,9 @@ import type { Cooled } from './flying.ts';
 const kinds = ['fins', 'coolant', 'oil', 'charge air'] as const;
 type Kind = (typeof kinds)[number];
 
-const isComplete = (cooling: Cooling, flight: Flight) => cooling.streams.length === flight.streams.length;
+/** Whether every stream is known. */
+export const isComplete = (cooling: Cooling, flight: Flight) =>
+  cooling.streams.length === flight.streams.length;
 
 /** The least margin over all streams; nothing when one of them is not known. */
 function leastMargin(
