@@ -50,3 +50,22 @@ export function registered(host: LocalHost): string[] {
     .filter(([name]) => /^Q-\d+$/.test(String(name)))
     .map(([name, revision]) => `${name} ${revision}`);
 }
+
+/** A copy's cells. */
+export const contents = (host: LocalHost, sheet: string) => host.values(`${sheet}!A1:H160`);
+
+/** Types into an input cell, found by the names of its row and column. */
+export function change(
+  host: LocalHost,
+  table: keyof Inputs,
+  row: string,
+  column: string,
+  text: string,
+): void {
+  const cells = host.values(`${table}!A1:Z40`);
+  const headers = cells.find((line) => line.includes(column)) ?? [];
+  const at = cells.findIndex((line) => line.includes(row));
+  if (at < 0) throw new Error(`no row ${row} in ${table}`);
+  const letter = String.fromCharCode('A'.charCodeAt(0) + headers.indexOf(column));
+  host.type(`${table}!${letter}${at + 1}`, text);
+}
