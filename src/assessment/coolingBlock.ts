@@ -160,7 +160,7 @@ export function coolingBlock(context: Context, flying: readonly Cooled[]): Cell[
   const margin = display.unit('temperatureMargin');
   return [
     [
-      `Least margin of a package's streams, recommended speed, MCP, by OAT at the mission's field (${field}), ${margin}; blank where one is not known`,
+      `Least margin of a package's streams where all are known, recommended speed, MCP, by OAT at the mission's field (${field}), ${margin}`,
     ],
     ['OAT at the field, °C', ...flying.map(({ package: { name } }) => name)],
     ...oats.map((celsius): Cell[] => [

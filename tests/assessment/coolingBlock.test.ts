@@ -41,7 +41,7 @@ describe('the chart', () => {
   test('what it is, a column a package, a row each 5 °C from −10 to 45', () => {
     const block = blockOf(packagesOf('godwit'), 'Larch', 'Hazel');
     expect(block[0]).toEqual([
-      "Least margin of a package's streams, recommended speed, MCP, by OAT at the mission's field (3,000 ft), °F; blank where one is not known",
+      "Least margin of a package's streams where all are known, recommended speed, MCP, by OAT at the mission's field (3,000 ft), °F",
     ]);
     expect(block[1]).toEqual(['OAT at the field, °C', 'Larch', 'Hazel']);
     expect(chart(block).map(([oat]) => oat)).toEqual([-10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40, 45]);
