@@ -19,7 +19,7 @@ import { extremeCgByGlpk, extremeCgByLinearProgramme } from '../engineering/load
 import { randomAircraft, withoutOtherLimits } from '../engineering/randomAircraft.ts';
 import { bareContext, htmlService } from '../local/bareContext.ts';
 import { sample } from '../sample.ts';
-import { manyPackages } from './manyPackages.ts';
+import { withPackages } from '../workbook/grownTables.ts';
 import { manyRows } from './manyRows.ts';
 import { plainFormulas } from './plainFormulas.ts';
 
@@ -76,7 +76,7 @@ async function scriptLoad(): Promise<void> {
 /** Every table function on the sample, warm. */
 async function tableFunctionTimes(): Promise<void> {
   const script = freshScript();
-  const five = manyPackages(grids, 5);
+  const five = withPackages(grids, 5);
   const names = Object.keys(script).filter((name) => code.includes(`function ${name}(airframe, `));
   for (const name of names) {
     const task = () => void script[name]?.(...argumentsOf(five));
@@ -181,7 +181,7 @@ async function againstPlainFormulas(): Promise<void> {
 
 await scriptLoad();
 await tableFunctionTimes();
-await growth('packages', (count) => manyPackages(grids, count));
+await growth('packages', (count) => withPackages(grids, count));
 await growth('rows of components', (count) => manyRows(grids, 'components', 'component', count));
 await growth('rows of equipment', (count) => manyRows(grids, 'equipment', 'item', count));
 await layout();

@@ -13,6 +13,7 @@ import { tableFunctions } from '../../src/functions/library.ts';
 import { systemFormulas } from '../../src/functions/systemFormulas.ts';
 import type { TableFunction } from '../../src/functions/tableFunction.ts';
 import { weightFormulas } from '../../src/functions/weightFormulas.ts';
+import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Field, Fields } from '../../src/tables/field.ts';
 import type { Table } from '../../src/tables/table.ts';
 import { unitsOf } from '../../src/units.ts';
@@ -81,7 +82,7 @@ function formulaText(formula: Formula): string {
 }
 
 function tableFunctionLine({ name, help, arguments: all }: TableFunction): string[] {
-  const own = all.slice(everyTable.filter(({ isBuilders }) => !isBuilders).length);
+  const own = all.slice(tableNames.length);
   return [`\`${name}\``, help, own.map((each) => (each.optional ? `[${each.name}]` : each.name)).join(', ')];
 }
 
@@ -148,7 +149,7 @@ export function reference(): string {
     'Each number argument takes a cell or a range; with ranges, which have one shape, a result comes for each row. A number outside its limits, or of the wrong kind, is refused with a message that names the argument, the place and the limit.',
     ...families.flatMap(([title, formulas]) => [`### ${title}`, ...formulas.map(formulaText)]),
     '## Functions of the tables',
-    `Each takes ${everyTable.length - everyTable.filter(({ isBuilders }) => isBuilders).length} tables with their headers, in the order below, and gives one labelled block; a table that may be left out may be an empty cell. Some take more after the tables.`,
+    `Each takes ${tableNames.length} tables with their headers, in the order below, and gives one labelled block; a table that may be left out may be an empty cell. Some take more after the tables.`,
     tableOf(['function', 'gives', 'takes after the tables'], tableFunctions.map(tableFunctionLine)),
     '## Tables',
     'Columns and attributes are found by their names, in any order; further columns are kept and not read. A quantity may be in any of its units, which stands beside it.',
