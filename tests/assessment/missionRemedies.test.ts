@@ -240,6 +240,38 @@ describe('nose-heavy: ballast', () => {
   });
 });
 
+describe('tail-heavy: ballast on the firewall', () => {
+  const limited = (aft: number, takeoffWeight = 2520): Catalogue => ({
+    ...godwit,
+    airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', takeoffWeight, 'lb') },
+    envelope: godwit.envelope.map((corner) => ({ ...corner, aft: si('length', aft, 'in') })),
+  });
+  const ballastOf = (catalogue: Catalogue) =>
+    remediesOf('Rowan', catalogue).find((each) => /ballast/.test(each));
+
+  // Rowan without fuel, see mission.test.ts; w = W (x − 107)/(107 − 60)
+  test('as much as draws the CG from 107.9 in to the limit of 107: W (x − 107)/47', () => {
+    const empty = 1379 * 1.005;
+    const weight = empty + 780;
+    const cg = (empty * 97.93 + 360 * 106 + 360 * 139 + 60 * 163) / weight;
+    const text = ballastOf(limited(107));
+    const pounds = numberIn(text, /^(\d+\.\d) lb of ballast at 60\.0 in$/);
+    const needed = (weight * (cg - 107)) / 47;
+    expect(pounds - needed).toBeGreaterThanOrEqual(0);
+    expect(pounds - needed).toBeLessThan(0.2);
+  });
+
+  test('none where the ballast makes it too heavy, where the balance is met, or where no place is ahead of the limit', () => {
+    expect(ballastOf(limited(105))).toMatch(/^1\d\d\.\d lb of ballast/);
+    expect(ballastOf(limited(105, 2400))).toBeUndefined();
+    expect(ballastOf(limited(110, 2300))).toBeUndefined();
+    const behind = limited(107);
+    const airframe = { ...behind.airframe, firewallArm: si('length', 108, 'in') };
+    expect(assessed('Rowan', { ...behind, airframe }).mission?.scarcest.name).toBe('CG');
+    expect(ballastOf({ ...behind, airframe })).toBeUndefined();
+  });
+});
+
 describe('what an option does to the empty CG', () => {
   const rowan = () => assessed('Rowan');
   const option = (name: string) => godwit.equipment.find((item) => item.name === name) as Equipment;
