@@ -1,4 +1,4 @@
-/** The workbook in a real browser: opened, edited, broken, quoted, saved, opened again. */
+/** The workbook in a real browser: opened, edited, broken, quoted, saved, opened again; one sitting, each test after the last. */
 import { createHash } from 'node:crypto';
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -52,11 +52,14 @@ afterAll(async () => {
 
 const payload = async () => Number((await placeOf(page, 'Comparison', 'payload, full fuel', 'Rowan')).value);
 
-/** The lightest point of Rowan's outline as it is drawn on the Loading sheet; undefined until it is drawn. */
-const lightestDrawn = () =>
+/** What the chart of loadings draws: its curves by name, and the title of the axis of weights; nothing until it is drawn. */
+const loadings = () =>
   page.evaluate(() => {
     interface Drawn {
-      readonly options: { readonly plugins: { readonly title: { readonly text: string } } };
+      readonly options: {
+        readonly plugins: { readonly title: { readonly text: string } };
+        readonly scales: { readonly y?: { readonly title: { readonly text: string } } };
+      };
       readonly data: { readonly datasets: readonly Curve[] };
     }
     interface Curve {
@@ -66,10 +69,20 @@ const lightestDrawn = () =>
     const { Chart } = globalThis as unknown as { Chart: { instances: Record<string, Drawn> } };
     const charts = Object.values(Chart.instances);
     const chart = charts.find(({ options }) => options.plugins.title.text.startsWith('Every loading'));
-    const points = chart?.data.datasets.find(({ label }) => label === 'Rowan')?.data ?? [];
-    const weights = points.flatMap(({ y }) => (y !== null && Number.isFinite(y) ? [y] : []));
-    return weights.length > 0 ? Math.min(...weights) : undefined;
+    const curves = (chart?.data.datasets ?? []).map(
+      ({ label, data }) => [label, data.map(({ y }) => y)] as const,
+    );
+    return { axis: chart?.options.scales.y?.title.text, curves: Object.fromEntries(curves) };
   });
+
+/** The lightest point of Rowan’s outline; undefined until it is drawn. */
+async function lightestDrawn(): Promise<number | undefined> {
+  const { curves } = await loadings();
+  const weights = (curves.Rowan ?? []).filter((y) => y !== null && Number.isFinite(y)) as number[];
+  return weights.length > 0 ? Math.min(...weights) : undefined;
+}
+
+const weightAxis = async () => (await loadings()).axis;
 
 test('opens with every block computed', async () => {
   await load(page, preview.address);
@@ -93,21 +106,6 @@ test('an option typed into the sheet moves payload and picture by its weight', a
   await select(page, 'Loading', 0, 0);
   await expect.poll(lightestDrawn, patient).toBeCloseTo(before.lightest + parachute, 1);
 });
-
-/** The title of the weights' axis as it is drawn on the Loading sheet. */
-const weightAxis = () =>
-  page.evaluate(() => {
-    interface Drawn {
-      readonly options: {
-        readonly plugins: { readonly title: { readonly text: string } };
-        readonly scales: { readonly y?: { readonly title: { readonly text: string } } };
-      };
-    }
-    const { Chart } = globalThis as unknown as { Chart: { instances: Record<string, Drawn> } };
-    const charts = Object.values(Chart.instances);
-    const chart = charts.find(({ options }) => options.plugins.title.text.startsWith('Every loading'));
-    return chart?.options.scales.y?.title.text;
-  });
 
 test('a unit typed into the sheet is the unit of numbers and pictures', async () => {
   const { col, row } = await placeOf(page, 'Airframe', 'show weights in', 'value');
