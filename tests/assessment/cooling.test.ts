@@ -211,7 +211,10 @@ describe('the climbs', () => {
       ['mission', 'field elevation', 12_000, 'ft', 'value'],
       ['mission', 'field temperature', 38, '°C', 'value'],
     ] as const;
-    const weak = changes.reduce<TableGrids>((grids, change) => withAttribute(grids, ...change), godwit);
+    const weak = changes.reduce<TableGrids>(
+      (grids, [table, name, value, unit, column]) => withAttribute(grids, table, name, value, unit, column),
+      godwit,
+    );
     const { flight, streamOf } = coolingOf(weak, 'Alder');
     expect(flight.atField.bestRate.takeoff.rateOfClimb).toBeLessThan(0);
     const heights = streamOf('coolant')

@@ -266,7 +266,12 @@ describe('tail-heavy: ballast on the firewall', () => {
     expect(ballastOf(limited(105, 2400))).toBeUndefined();
     expect(ballastOf(limited(110, 2300))).toBeUndefined();
     const behind = limited(107);
-    const airframe = { ...behind.airframe, firewallArm: si('length', 108, 'in') };
+    const airframe = {
+      ...behind.airframe,
+      firewallArm: si('length', 108, 'in'),
+      maximumFirewallMoment: undefined,
+      maximumFirewallForwardWeight: undefined,
+    };
     expect(assessed('Rowan', { ...behind, airframe }).mission?.scarcest.name).toBe('CG');
     expect(ballastOf({ ...behind, airframe })).toBeUndefined();
   });
