@@ -59,7 +59,6 @@ describe('CP-1 of Anderson, Introduction to Flight', () => {
 test('rate of climb from excess power', () => {
   expect(rateOfClimbFromPower(50 * horsepower, 2000 * pound) / feetPerMinute).toBeCloseTo(825, 6);
   expect(rateOfClimbFromPower(-50 * horsepower, 2000 * pound) / feetPerMinute).toBeCloseTo(-825, 6);
-  expect(() => rateOfClimbFromPower(1, 0)).toThrow('mass must be above 0 kg, got 0');
 });
 
 test('service ceiling rate is 100 ft/min', () => {
@@ -145,6 +144,5 @@ describe('ceiling', () => {
     expect(ceiling({ ...fourSeater, fullThrottlePower: () => 400e3 }, 'continuous', 1100).found).toBe(
       'beyond',
     );
-    expect(() => ceiling(fourSeater, 'continuous', 1100, -1)).toThrow('rate must be at least 0 m/s, got -1');
   });
 });

@@ -46,7 +46,8 @@ test('takeoff power only within its minutes', () => {
     fullThrottlePower: (_, h, t) => fourSeater.fullThrottlePower('continuous', h, t),
   };
   // the slices are cut elsewhere: 0.2 %
-  expect(climbToHeight(continuousOnly, 0, 2500, fourSeaterMass).time / flown(0)).toBeCloseTo(1, 2);
+  const ratio = climbToHeight(continuousOnly, 0, 2500, fourSeaterMass).time / flown(0);
+  expect(Math.abs(ratio - 1)).toBeLessThan(0.002);
 });
 
 test('in warm air the layers between pressure altitudes are thicker', () => {
@@ -56,7 +57,7 @@ test('in warm air the layers between pressure altitudes are thicker', () => {
     (d) => bestRateOfClimb(fourSeater, 'takeoff', airAt(300, d), fourSeaterMass).rateOfClimb,
   );
   const thicker = (286.2 + 20) / 286.2; // standard temperature at 300 m is 288.15 − 1.95 K
-  expect(warm.time / cool.time / ((rates[0]! / rates[1]!) * thicker)).toBeCloseTo(1, 2);
+  expect(warm.time / cool.time / ((rates[0]! / rates[1]!) * thicker)).toBeCloseTo(1, 4);
 });
 
 test('a height above the ceiling is not reached, and it says where it stops', () => {
@@ -142,7 +143,7 @@ test('more thrust than weight goes straight up, with no distance and no NaN', ()
   expect(climb.distance).toBe(0);
 });
 
-test('no height takes nothing; downwards is refused', () => {
+test('no height takes nothing', () => {
   expect(climbToHeight(fourSeater, 500, 500, fourSeaterMass)).toEqual({
     reached: true,
     pressureAltitude: 500,
@@ -150,7 +151,4 @@ test('no height takes nothing; downwards is refused', () => {
     fuel: 0,
     distance: 0,
   });
-  expect(() => climbToHeight(fourSeater, 500, 400, fourSeaterMass)).toThrow(
-    'toAltitude must be at least 500 m, got 400',
-  );
 });

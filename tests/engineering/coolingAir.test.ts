@@ -43,18 +43,3 @@ describe('worked by hand', () => {
     expect(coolingExitArea(1.2, 500, 1.0, 0.9)).toBeCloseTo(0.0421637, 7); // 1.2 / (0.9 √1000)
   });
 });
-
-test.each([
-  ['negative power', () => coolingHeat(-1, 0.5)],
-  ['no heat fraction', () => coolingHeat(1000, 0)],
-  ['heat fraction in percent', () => coolingHeat(1000, 55)],
-  ['no rise', () => coolingAirflow(1000, 0)],
-  ['negative thrust', () => slipstreamPressure(0.35, -1, 2)],
-  ['no disc', () => slipstreamPressure(0.35, 100, 0)],
-  ['recovery in percent', () => coolingPressureAvailable(50, 1.2, 0, 80)],
-  ['inlet standing still', () => coolingInletArea(1, 0, 1.2)],
-  ['nothing across the exit', () => coolingExitArea(1, 0, 1.2)],
-  ['not a number', () => coolingExitArea(Number.NaN, 10, 1.2)],
-])('refused: %s', (_, call) => {
-  expect(call).toThrow(RangeError);
-});

@@ -150,16 +150,3 @@ describe('cooling drag', () => {
     expect(Math.abs(shut.drag.momentum)).toBeLessThan(0.01 * open.drag.momentum);
   });
 });
-
-test.each([
-  ['no conductance', { ...radiatorStream.exchanger, conductance: 0 }],
-  ['no coolant', { ...radiatorStream.exchanger, coolantCapacityRate: 0 }],
-  ['share in percent', { ...radiatorStream.exchanger, airSideShare: 80 }],
-])('refused: %s', (_, exchanger) => {
-  expect(() => coolingResult({ ...radiatorStream, exchanger } as CoolingStream, climb)).toThrow(RangeError);
-});
-
-test('refused: an engine that does not turn, air leaving forward', () => {
-  expect(() => coolingResult(radiatorStream, { ...climb, engineSpeedRatio: 0 })).toThrow(RangeError);
-  expect(() => coolingResult({ ...radiatorStream, exitAngle: 3 }, climb)).toThrow(RangeError);
-});

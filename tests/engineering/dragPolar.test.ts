@@ -66,12 +66,8 @@ test('a drag area adds q times itself', () => {
   expect(withDragArea(more, -0.02, wingArea).zeroLiftDragCoefficient).toBeCloseTo(0.025, 12);
 });
 
-test('refusals', () => {
+test('a drag area that leaves no drag is refused', () => {
   expect(() => withDragArea(dragPolar, -1, wingArea)).toThrow(
     /^zero-lift drag coefficient with the drag area must be above 0, got -0\.0/,
   );
-  expect(() => aspectRatio(10, 0)).toThrow('wingArea must be above 0 m², got 0');
-  expect(() => liftCoefficient(-1, 10, 50, 1)).toThrow('mass must be at least 0 kg, got -1');
-  expect(() => drag(dragPolar, wingArea, 1000, 0, 1)).toThrow('trueAirspeed must be above 0 m/s, got 0');
-  expect(() => minimumDragSpeed(dragPolar, wingArea, 1000, 0)).toThrow('density must be above 0 kg/m³');
 });

@@ -81,22 +81,6 @@ describe('time on battery', () => {
   test('14 CFR 23.1353(h) before amendment 64 (30 min from memory)', () => {
     expect(requiredBatteryTime).toBe(1800);
   });
-
-  test('arguments outside their range are refused', () => {
-    expect(() => batteryTime({ ...battery, capacity: 0 })).toThrow('capacity must be above 0 A·s, got 0');
-    expect(() => batteryTime({ ...battery, ratedTime: 0 })).toThrow(RangeError);
-    expect(() => batteryTime({ ...battery, essentialLoad: 0 })).toThrow(
-      'essentialLoad must be above 0 A, got 0',
-    );
-    expect(() => batteryTime({ ...battery, loadBeforeShedding: -1 })).toThrow(RangeError);
-    expect(() => batteryTime({ ...battery, timeToNotice: -1 })).toThrow(RangeError);
-    expect(() => batteryTime({ ...battery, derating: 80 })).toThrow(
-      'derating must be between 0 and 1, got 80',
-    );
-    expect(() => batteryTime({ ...battery, peukertExponent: 0.9 })).toThrow(
-      'peukertExponent must be between 1 and 2, got 0.9',
-    );
-  });
 });
 
 describe('alternators against load', () => {
@@ -104,12 +88,5 @@ describe('alternators against load', () => {
     expect(alternatorSurplus([60, 20], [35, 12])).toBe(33);
     expect(alternatorSurplus([20], [35, 12])).toBe(-27);
     expect(alternatorSurplus([], [15])).toBe(-15);
-  });
-
-  test('a current below 0 is refused', () => {
-    expect(() => alternatorSurplus([60], [35, -12])).toThrow('continuousLoad must be at least 0 A, got -12');
-    expect(() => alternatorSurplus([Number.NaN], [])).toThrow(
-      'alternatorOutput must be a finite number, got NaN',
-    );
   });
 });

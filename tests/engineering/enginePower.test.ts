@@ -141,11 +141,3 @@ describe("the maker's table", () => {
     expect(() => makersTable([{ x: 0, y: 1 }], 0)).toThrow('rating must be above 0 W, got 0');
   });
 });
-
-test('arguments outside their range are refused', () => {
-  expect(() => powerAvailable(aspirated, -1, 0)).toThrow('rating must be at least 0 W, got -1');
-  expect(() => powerAvailable(aspirated, 1, 30_000)).toThrow(RangeError);
-  expect(() => powerAvailable(aspirated, 1, 0, 0)).toThrow('temperature must be above 0 K, got 0');
-  expect(() => powerAvailable({ ...aspirated, temperatureExponent: Number.NaN }, 1, 0)).toThrow(RangeError);
-  expect(() => turbocharged(-1)).toThrow('criticalAltitude must be between 0 and 20000 m, got -1');
-});

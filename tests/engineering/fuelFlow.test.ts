@@ -113,13 +113,6 @@ describe('fuel flow', () => {
   test('gives BSFC back', () => {
     expect(bsfcFromMassFlow(51.6 * (pound / 3600), 120 * horsepower) / bsfcUnit).toBeCloseTo(0.43, 12);
   });
-
-  test('arguments outside their range are refused', () => {
-    expect(() => fuelMassFlow(-1, 1e-7)).toThrow('power must be at least 0 W, got -1');
-    expect(() => fuelMassFlow(1, Number.NaN)).toThrow(RangeError);
-    expect(() => bsfcFromMassFlow(0, 1)).toThrow('massFlow must be above 0 kg/s, got 0');
-    expect(() => bsfcFromMassFlow(1, 0)).toThrow(RangeError);
-  });
 });
 
 describe('brake thermal efficiency', () => {
@@ -144,10 +137,5 @@ describe('brake thermal efficiency', () => {
     expect(thermalEfficiency(8e-8, 40e6).efficiency).toBeCloseTo(0.3125, 12);
     const plausibleAt = (efficiency: number) => thermalEfficiency(1 / (efficiency * 40e6), 40e6).plausible;
     expect([0.1499, 0.1501, 0.4499, 0.4501].map(plausibleAt)).toEqual([false, true, true, false]);
-  });
-
-  test('arguments outside their range are refused', () => {
-    expect(() => thermalEfficiency(0, 43e6)).toThrow(RangeError);
-    expect(() => thermalEfficiency(1e-7, 0)).toThrow('heatingValue must be above 0 J/kg, got 0');
   });
 });

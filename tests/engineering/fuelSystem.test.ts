@@ -10,10 +10,6 @@ describe('fuel flow to demonstrate', () => {
     expect(fuelFlowToDemonstrate(16, 'pump')).toBe(20);
     expect(fuelFlowToDemonstrate(16, 'gravity')).toBe(24);
   });
-
-  test('a flow below 0 is refused', () => {
-    expect(() => fuelFlowToDemonstrate(-1, 'pump')).toThrow(RangeError);
-  });
 });
 
 describe('minimum fuel', () => {
@@ -30,13 +26,5 @@ describe('minimum fuel', () => {
   test('an hour is twice as much', () => {
     expect(minimumFuel(75_000, 8e-8, 3600)).toBeCloseTo(21.6, 12); // 75 kW · 3,600 s · 0.08 kg/MJ
     expect(minimumFuel(75_000, 8e-8)).toBeCloseTo(10.8, 12);
-  });
-
-  test('arguments below 0 are refused', () => {
-    expect(() => minimumFuel(-1, 8e-8)).toThrow('maximumContinuousPower must be at least 0 W, got -1');
-    expect(() => minimumFuel(1, -8e-8)).toThrow(RangeError);
-    expect(() => minimumFuel(1, 8e-8, Number.POSITIVE_INFINITY)).toThrow(
-      'time must be a finite number, got Infinity',
-    );
   });
 });

@@ -38,8 +38,3 @@ test('the ambient at the limit is where the corrected temperature is the limit',
     }),
   );
 });
-
-test('refused', () => {
-  expect(() => hotDayCorrected(-5, 288, 311)).toThrow(RangeError);
-  expect(() => ambientAtLimit(380, 288, 390, 0)).toThrow(RangeError);
-});

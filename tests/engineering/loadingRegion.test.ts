@@ -51,10 +51,6 @@ describe('by hand', () => {
       { cg: 10, weight: 100 },
     ]);
   });
-
-  test('fewer than one step is refused', () => {
-    expect(() => loadingRegion(loadingPolygon(seatAndTank), 0)).toThrow(/steps must be at least 1, got 0/);
-  });
 });
 
 test('closed, finite, no gap in weight wider than the range over the steps, and not many points', () => {

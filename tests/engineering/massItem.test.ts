@@ -56,11 +56,6 @@ describe('sums', () => {
   test('what is taken out has an arm: where it sat', () => {
     expect(centreOfGravity(total([{ weight: -28, arm: 48 }]))).toBe(48);
   });
-
-  test('a number that is none is refused', () => {
-    expect(() => total([{ weight: Number.NaN, arm: 1 }])).toThrow(/weight must be a finite number, got NaN/);
-    expect(() => total([{ weight: 1, arm: Number.POSITIVE_INFINITY }])).toThrow(/arm/);
-  });
 });
 
 describe('airframe without powerplant', () => {

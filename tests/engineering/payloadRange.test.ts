@@ -109,12 +109,3 @@ describe('when corners fall together', () => {
     expect(payloadRange(fourSeater, plan, { ...limits, emptyMass: 1050 })).toBeUndefined();
   });
 });
-
-test('refusals', () => {
-  expect(() => payloadRange(fourSeater, plan, { ...limits, usableFuel: 0 })).toThrow(
-    'usableFuel must be above 0 kg',
-  );
-  expect(() => payloadRange(fourSeater, plan, { ...limits, cabinLimit: 70 })).toThrow(
-    'cabinLimit must be at least 80 kg, got 70',
-  );
-});
