@@ -1,20 +1,14 @@
 /** The .xlsx file opens in LibreOffice, and says there what the workbook says. */
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { readXlsx } from 'hucre/xlsx';
 import { beforeAll, expect, test } from 'vitest';
-import { convertInLibreOffice, pdfText } from './programs.ts';
+import { convertInLibreOffice, pdfText, writeGodwit } from './programs.ts';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'office-'));
 
-beforeAll(() => {
-  const script = ['--import', './src/local/register.mjs', 'src/local/cli.ts', '--out', folder];
-  execFileSync(process.execPath, script, { cwd: root });
-});
+beforeAll(() => writeGodwit(folder));
 
 const workbookIn = (path: string) => readXlsx(readFileSync(path), { readStyles: false });
 

@@ -1,6 +1,7 @@
 /** The machine's own programs, and how they are run. */
 import { execFileSync } from 'node:child_process';
 import { accessSync, constants } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 
 const places = [
@@ -37,6 +38,12 @@ export function launchChromium(): Promise<Browser> {
       '--disable-sync',
     ],
   });
+}
+
+/** `npm start` on the sample: its workbook and report in a folder. */
+export function writeGodwit(folder: string): void {
+  const script = ['--import', './src/local/register.mjs', 'src/local/cli.ts', '--out', folder];
+  execFileSync(process.execPath, script, { cwd: fileURLToPath(new URL('../../', import.meta.url)) });
 }
 
 /** Words of a PDF (Poppler). */

@@ -1,20 +1,17 @@
 /** The customer's report on a phone, on a desk and on paper. */
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium, pdfPages, pdfText } from './programs.ts';
+import { launchChromium, pdfPages, pdfText, writeGodwit } from './programs.ts';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'report-'));
 let browser: Browser;
 
 beforeAll(async () => {
-  const script = ['--import', './src/local/register.mjs', 'src/local/cli.ts', '--out', folder];
-  execFileSync(process.execPath, script, { cwd: root });
+  writeGodwit(folder);
   browser = await launchChromium();
 });
 afterAll(() => browser.close());
