@@ -54,6 +54,7 @@ test.each([
   expect(pdfPages(path).count).toBeLessThan(20);
   const text = pdfText(path);
   for (const heading of await page.locator('h2').allTextContents()) expect(text).toContain(heading);
+  // 125,720: Rowan’s price, by hand in tests/assessment/cost.test.ts
   for (const word of ['Rowan', 'Larch', 'Hazel', 'Alder', '■ Stop', '▲ Check', '125,720', 'not for flight']) {
     expect(text).toContain(word);
   }
