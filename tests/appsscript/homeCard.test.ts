@@ -1,15 +1,13 @@
 /** The card that an add-on's icon opens beside the sheet. */
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { cardOf } from '../../src/local/host/cards.ts';
 import type { LocalHost } from '../../src/local/host/localHost.ts';
+import { snapshotOf } from '../../src/local/host/snapshot.ts';
 import { localHost } from '../../src/local/localWorkbook.ts';
+import { quoteTerms } from '../quoteTerms.ts';
 import { sample } from '../sample.ts';
 
-const quote = [
-  ['attribute', 'unit', 'value'],
-  ['package', '', 'Elm'],
-  ['customer', '', 'A Customer'],
-];
+const quote = quoteTerms('Elm', ['customer', 'A Customer', '']);
 
 const shown = (host: LocalHost) => cardOf(host.run('homeCard') as object);
 const below = (host: LocalHost, heading: RegExp) =>
@@ -27,10 +25,13 @@ describe('a workbook that is not laid out', async () => {
 });
 
 describe('a workbook in use', async () => {
-  const host = await localHost();
-  host.run('layOutTables_', { ...sample('minimal'), quote });
-  const attributes = host.values('Packages!A1:A80').map(([label]) => label);
-  const takeoffPower = `Packages!C${attributes.indexOf('takeoff power') + 1}`;
+  const laidOut = await localHost();
+  laidOut.run('layOutTables_', { ...sample('minimal'), quote });
+  const saved = snapshotOf(laidOut.workbook);
+  let host: LocalHost;
+  beforeEach(async () => {
+    host = await localHost(saved);
+  });
 
   test('without faults', () => {
     expect(below(host, /^Check data: no faults$/)?.[0]).toBe(
@@ -39,6 +40,8 @@ describe('a workbook in use', async () => {
   });
 
   test('a fault in words, and what a person typed as text', () => {
+    const attributes = host.values('Packages!A1:A80').map(([label]) => label);
+    const takeoffPower = `Packages!C${attributes.indexOf('takeoff power') + 1}`;
     const was = String(host.values(takeoffPower)[0]?.[0]);
     host.type(takeoffPower, '<b>100 & more</b>');
     expect(below(host, /^Check data: 1 fault$/)?.[0]).toMatch(
