@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { changeRecord } from '../../src/assessment/changeRecord.ts';
-import { changeRecordBlock } from '../../src/assessment/changeRecordBlock.ts';
-import { contextOf, packageNamed } from '../../src/assessment/context.ts';
+import { contextOf } from '../../src/assessment/context.ts';
 import type { WeighedAircraft } from '../../src/assessment/weighingCheck.ts';
 import type { Grid } from '../../src/tables/cell.ts';
-import { buildOf, catalogueOf, smallBuild } from '../tables/smallBuild.ts';
-import { put, smallWorkbook } from '../tables/smallWorkbook.ts';
+import { buildOf, catalogueOf } from '../tables/smallBuild.ts';
+import { smallWorkbook } from '../tables/smallWorkbook.ts';
 
 const pound = 0.45359237;
 const inch = 0.0254;
@@ -90,6 +89,8 @@ describe('negligible, AC 43.13-1B Chg 1, 10-2c (read): 1 lb, and 0.05 % of a MAC
     const plain = contextOf(catalogueOf());
     const build = buildOf({ changes: changes(['2026-04-01', 'beacon', 0.5, 200]) });
     expect(changeRecord(plain, weighed, build).entries[0]?.negligible).toBe(true);
+    const battery = buildOf({ changes: changes(['2026-04-01', 'battery', 6, 80]) });
+    expect(changeRecord(plain, weighed, battery).entries[0]?.negligible).toBe(false);
   });
 });
 
@@ -114,6 +115,16 @@ describe('weighing again', () => {
     expect(recordOf(weighed, ['2026-04-01', 'tail light', 2, 200]).weighAgain).toContain('CG has moved');
   });
 
+  test('1.5 lb at 200 move it by 0.20 in: not yet', () => {
+    const { weighAgain, entries } = recordOf(weighed, ['2026-04-01', 'tail light', 1.5, 200]);
+    expect((entries[0]?.shift ?? 0) / inch).toBeCloseTo((1.5 * 120) / 901.5, 6);
+    expect(weighAgain).toBeUndefined();
+  });
+
+  test('nothing changed, nothing to weigh', () => {
+    expect(recordOf(weighed)).toMatchObject({ entries: [], weighAgain: undefined });
+  });
+
   test('an entry whose weight nobody knows', () => {
     const { entries, weighAgain, now } = recordOf(
       weighed,
@@ -130,6 +141,18 @@ describe('weighing again', () => {
 describe('the order of days', () => {
   const weighed = weighedAs(900, 72_000);
 
+  test('of one day in the order of their rows, before and after those of other days', () => {
+    const { entries } = recordOf(
+      weighed,
+      ['2026-05-02', 'last', 1, 80],
+      ['2026-05-01', 'a', 1, 80],
+      ['2026-05-01', 'b', 1, 80],
+      ['2026-04-01', 'first', 1, 80],
+      ['2026-05-01', 'c', 1, 80],
+    );
+    expect(entries.map(({ change }) => change.item)).toEqual(['first', 'a', 'b', 'c', 'last']);
+  });
+
   test('entries count by date, however they stand; those before the weighing are in it', () => {
     const { entries, weighedIn } = recordOf(
       weighed,
@@ -140,40 +163,5 @@ describe('the order of days', () => {
     expect(entries.map(({ change }) => change.item)).toEqual(['first, on the day', 'second']);
     expect(entries.map(({ running }) => Math.round(running.weight / pound))).toEqual([902, 903]);
     expect(weighedIn.map(({ item }) => item)).toEqual(['earlier']);
-  });
-});
-
-describe('the block', () => {
-  const engine = packageNamed(context.catalogue, 'Ash');
-  const blockOf = (build = buildOf(smallBuild(), context.catalogue)) =>
-    changeRecordBlock(context.catalogue, build, engine);
-
-  test('running weight, useful load, and the rows to adopt', () => {
-    // mean of 900 and 917 lb, 71,625 and 72,801 lb·in; 0.5 lb at 150 and 6 lb at 40
-    const lines = blockOf();
-    const weight = 908.5 + 6.5;
-    expect(lines.find(([cell]) => String(cell).startsWith('Basic empty weight on 2026-05-01'))?.[2]).toBe(
-      weight,
-    );
-    expect(lines.find(([cell]) => cell === 'CG')?.[2]).toBeCloseTo((72_213 + 75 + 240) / weight, 1);
-    expect(lines.find(([cell]) => cell === 'Useful load')?.[2]).toBe(1600 - weight);
-    const rows = lines.slice(lines.findIndex(([cell]) => cell === 'attribute'));
-    expect(rows.find(([cell]) => cell === 'empty weight')).toEqual([
-      'empty weight',
-      weight,
-      'lb',
-      'before 2026-05-01: 900 lb',
-    ]);
-  });
-
-  test('an option that went in as a change must not be ticked as well', () => {
-    const cells = smallBuild();
-    put(cells.changes, 3, 'item', 'Fairings');
-    const said = blockOf(buildOf(cells, context.catalogue)).map(([cell]) => String(cell));
-    expect(said.filter((line) => /^In the equipment table too, .*: Fairings$/.test(line))).toHaveLength(1);
-  });
-
-  test('without a weighing it says what to do', () => {
-    expect(blockOf(buildOf({}, context.catalogue))).toHaveLength(2);
   });
 });

@@ -57,6 +57,23 @@ describe('centre of gravity and loadings', () => {
     expect(two?.path.at(-1)).toEqual([2173.5, 622.2]);
     expect(two?.path.length).toBe(2); // its worst is one of the ends
     expect(picture.limits).toContainEqual([2140, 750]);
+    // a limit that bends at 650 kg, where it is nearest: 2.1747 − 2.16; 15.8 mm at takeoff, 28.8 mm with empty tanks
+    const bent: Inputs = {
+      ...smallInputs,
+      envelope: [
+        ['weight', 'forward limit', 'aft limit'],
+        ['kg', 'm', 'm'],
+        [450, 2.05, 2.34],
+        [650, 2.16, 2.34],
+        [750, 2.16, 2.34],
+      ],
+    };
+    const between = (1352.36 + (650 - 622.2) * 2.2) / 650;
+    expect(quoted(bent).picture.loadings[0]?.path).toEqual([
+      [2175.8, 679.8],
+      [expect.closeTo(1000 * between, 1), 650],
+      [2173.5, 622.2],
+    ]);
     const ash = quoted(term('package', 'Ash')).picture;
     expect(ash).toMatchObject({ packageName: 'Ash', index: 1, baseline: 0 });
   });
@@ -114,6 +131,53 @@ describe('findings and assumptions', () => {
     expect(rowOf('Assumptions', 'allowances', allowances)).toBeUndefined();
   });
 
+  test('what another package leaves open is none of this one’s business', () => {
+    const points: Inputs = {
+      ...smallInputs,
+      cooling: [
+        [
+          'package',
+          'stream',
+          'heat fraction',
+          'limit',
+          'exit area',
+          'known power',
+          'known true airspeed',
+          'known altitude',
+          'known OAT',
+          'known temperature',
+        ],
+        ['', '', '%', '°C', 'cm²', 'kW', 'km/h', 'm', '°C', '°C'],
+        ['Elm', 'fins', 45, 220, 300, 60, 150, 500, 15, 180],
+        ['Ash', 'fins', 45, 220, 300, 50, 150, 500, 15, 180],
+      ],
+    };
+    const rows = (inputs: Inputs) => rowsOf('Assumptions', inputs).filter(([table]) => table === 'cooling');
+    const [elm, ash] = [rows(points), rows(term('package', 'Ash', undefined, points))];
+    expect(elm.length).toBeGreaterThan(0);
+    expect(elm.every(([, what]) => what?.endsWith(' of row 3'))).toBe(true);
+    expect(ash.every(([, what]) => what?.endsWith(' of row 4'))).toBe(true);
+    const findings = (inputs: Inputs) => rowsOf('Findings', inputs).map((cells) => cells.join(' '));
+    const light = inRow('components', ['Ash', 'engine'], { weight: 300 });
+    expect(findings(light)).toEqual(findings(smallInputs));
+    expect(findings(term('package', 'Ash', undefined, light))).not.toEqual(findings(term('package', 'Ash')));
+  });
+
+  test('weighed with the quoted package itself, its components are named once', () => {
+    const bare = inRow('components', ['Elm', 'mount'], { basis: null });
+    const weighed: Inputs = {
+      ...bare,
+      airframe: [...(bare.airframe as Grid), ['weighed with package', 'Elm']],
+    };
+    const heavy = withCell(weighed, 'airframe', 'empty weight', 'value', 430);
+    expect(rowOf('Assumptions', 'components', heavy)?.[1]).toBe('basis of mount');
+    expect(
+      rowsOf('Assumptions', heavy)
+        .map((cells) => cells[1])
+        .join(),
+    ).not.toContain('’s mount');
+  });
+
   test('cautions stand last', () => {
     expect(quoted().sections.at(-1)?.title).toBe('Cautions');
     expect(rowsOf('Cautions')).toHaveLength(3);
@@ -153,11 +217,25 @@ describe('speed, range, mission and cost of the builder’s Godwit', () => {
     expect(rows(idle as Inputs).some(([label]) => label?.startsWith('Mission'))).toBe(false);
   });
 
+  test('figures with their units, words without', () => {
+    const of = (label: string, inputs = godwit()) => rows(inputs).find(([name]) => name?.startsWith(label));
+    expect(of('climb, sea level')?.[1]).toMatch(/^[\d,]+$/);
+    expect(of('climb, sea level')?.[2]).toBe('ft/min');
+    const unknown = { ...godwit(), 'known points': [] } as Inputs;
+    expect(of('climb, sea level', unknown)).toEqual(['climb, sea level', 'not known', '']);
+    const weak = withCell(godwit(), 'airframe', 'maximum takeoff weight', 'value', 2520);
+    expect(of('stall, landing', weak)?.slice(1)).toEqual([expect.stringMatching(/^\d+$/), 'kt']);
+  });
+
   test('costs, and at least so much where a part is not known', () => {
     const of = (label: string, inputs = godwit()) => rows(inputs).find(([name]) => name === label);
     expect(of('an hour of flight')?.[1]).toMatch(/^\d+$/);
     const unpriced = withCell(godwit(), 'packages', 'engine overhaul price', 'Rowan', null);
     expect(of('an hour of flight', unpriced)?.[1]).toMatch(/^at least \d+$/);
     expect(of('ready to fly, tax and labour in')?.[2]).toBe('USD');
+    // nothing at all is known of an hour
+    const { rates: _rates, 'fuel points': _points, ...bare } = godwit();
+    const packages = (bare.packages as Grid).filter(([name]) => !/overhaul|service/.test(String(name)));
+    expect(of('an hour of flight', { ...bare, packages } as Inputs)?.[1]).toBe('not known');
   });
 });

@@ -28,6 +28,46 @@ test('who quotes what to whom: lines that nobody gave are left out; days valid; 
   expect(quoted().preparedBy).toBe('');
 });
 
+test('every table has a head as wide as its rows, in the units and the currency of the workbook', () => {
+  const heads = Object.fromEntries(quoted().sections.map(({ title, columns }) => [title, columns]));
+  expect(heads).toEqual({
+    Configuration: ['', ''],
+    Price: ['Item', '%', 'EUR'],
+    Payment: ['Due', '%', 'EUR'],
+    'Weight and payload': ['', 'Nominal', 'Expected', 'To be counted on', 'Unit'],
+    'Centre of gravity': ['', 'Value', 'Unit'],
+    'Loadings, from takeoff to zero fuel': [
+      'Loading',
+      'Verdict',
+      'Least CG margin, mm',
+      'Takeoff weight, kg',
+      'Takeoff CG, mm',
+      'Zero-fuel weight, kg',
+      'Zero-fuel CG, mm',
+      'In words',
+    ],
+    'Speed, range, mission and cost': ['', 'Value', 'Unit'],
+    Delivery: ['Item, the longest first', 'Supplied by', 'Lead time, weeks'],
+    Supplied: ['Item', 'Part of', 'Weight, kg', 'Price, EUR'],
+    'Not supplied: to be bought by the builder': ['Item', 'Part of', 'Weight, kg', 'Price, EUR'],
+    Findings: ['', 'Subject', 'In words'],
+    'Assumptions: values nobody gave': ['Table', 'What', 'Taken as', 'Source'],
+    Cautions: [''],
+  });
+  for (const { title, columns, rows } of quoted().sections)
+    for (const { cells } of rows) expect(cells.length, title).toBe(columns.length);
+});
+
+test('what weights, margins and figures are is said below them', () => {
+  const notes = (title: string) => sectionOf(title).notes.join(' ');
+  expect(notes('Weight and payload')).toMatch(/^Nominal: .* Expected: .* To be counted on: /);
+  expect(notes('Centre of gravity')).toBe('Margins are positive inside the limit.');
+  expect(notes('Loadings')).toBe('With nominal weights.');
+  expect(notes('Speed, range')).toMatch(/^Speeds are true, .* years\.$/);
+  expect(notes('Supplied')).toMatch(/^Weights are nominal/);
+  expect(notes('Configuration')).toBe('');
+});
+
 test('key figures: total, payload counted on and expected, empty weight, as the tables of the quote have them', () => {
   expect(quoted().keyFigures.map(({ label, value, unit }) => [label, cellText(value), unit])).toEqual([
     ['Total with tax', '74,703.77', 'EUR'],
@@ -167,6 +207,20 @@ describe('scope', () => {
     );
   });
 
+  test('what a lump holds is not taken out beside it; an option of the builder’s without a price', () => {
+    const lump: Inputs = {
+      ...smallInputs,
+      components: [
+        ...(smallInputs.components as Grid),
+        ['Elm', 'old parts', 'battery', -8, 1.5, 'weighed', false, 'kit', null, null, null],
+        ['Elm', 'old battery', 'battery', -6, 1.5, 'weighed', false, 'kit', 'old parts', null, null],
+      ],
+    };
+    const taken = rowsOf('Supplied', lump).filter((cells) => cells[3] === 'taken out');
+    expect(taken).toEqual([['old parts: old battery', 'engine package', '−8.0', 'taken out']]);
+    expect(rowOf('Supplied', 'radio', inRow('equipment', ['radio'], { price: null }))?.[3]).toBe('no price');
+  });
+
   test('nothing left to the builder, nothing that is not required', () => {
     const all = inRow(
       'components',
@@ -250,6 +304,13 @@ describe('delivery', () => {
     expect(sectionOf('Delivery', kit).notes.join()).toContain('take longer: mount.');
     const all = inRow('components', ['Elm', 'mount'], { 'lead time': 2 }, kit);
     expect(sectionOf('Delivery', all).notes).toEqual([]);
+  });
+
+  test('what is not required is not waited for, nor is the builder’s asked when it comes', () => {
+    const radiator = inRow('components', ['Elm', 'radiator'], { 'lead time': 30 });
+    expect(rowsOf('Delivery', radiator)[0]).toEqual(['engine', 'seller', '14']);
+    const own = inRow('components', ['Elm', 'mount'], { 'supplied by': 'builder' });
+    expect(sectionOf('Delivery', own).notes.join()).not.toContain('mount');
   });
 
   test('a fluid without a lead time is bought anywhere', () => {
