@@ -38,10 +38,10 @@ function groupsOf(all: readonly (readonly Share[])[]): string[] {
   const heaviest = new Map<string, { name: string; weight: number }>();
   for (const shares of all) {
     for (const key of new Set(shares.map(({ system }) => nameKey(system)))) {
-      const own = shares.filter(({ system, isRemoved }) => nameKey(system) === key && !isRemoved);
-      const known = heaviest.get(key);
-      const name = known?.name ?? own[0]?.system ?? key;
-      heaviest.set(key, { name, weight: Math.max(known?.weight ?? 0, sum(own)) });
+      const own = shares.filter(({ system }) => nameKey(system) === key);
+      const added = sum(own.filter(({ isRemoved }) => !isRemoved));
+      const { name, weight } = heaviest.get(key) ?? { name: (own[0] as Share).system, weight: 0 };
+      heaviest.set(key, { name, weight: Math.max(weight, added) });
     }
   }
   const ranked = [...heaviest.values()].sort((a, b) => b.weight - a.weight);

@@ -4,7 +4,7 @@ import { compare } from '../../src/assessment/assess.ts';
 import { fuelTableBlock } from '../../src/assessment/fuelTableBlock.ts';
 import { payloadRangeBlock } from '../../src/assessment/payloadRangeBlock.ts';
 import type { Cell } from '../../src/tables/cell.ts';
-import { assessed, godwit, show, si, withMission } from './sampleCatalogue.ts';
+import { assessed, godwit, sampleCatalogue, show, si, withMission } from './sampleCatalogue.ts';
 
 describe('fuel table', () => {
   const block = () => {
@@ -53,6 +53,36 @@ describe('fuel table', () => {
     expect(at8000(part('Share'))?.[1]).toBe(76);
   });
 
+  test('each heading ends with its unit; a row a height, in steps of 2,000 ft or 600 m', () => {
+    const titles = block().filter((line) => line.length === 1);
+    expect(titles).toEqual([
+      ['Fuel flow, US gal/h; blank outside the fuel points'],
+      ['Endurance with full tanks and the reserve kept, h'],
+      ['Continuous power at full throttle, standard day, hp'],
+      ['Share of the maximum continuous power at full throttle, standard day, %'],
+    ]);
+    const heightsIn = (of: readonly Cell[][]) => part('Share', of as Cell[][]).map(([height]) => height);
+    const steps = Array.from({ length: 13 }, (_, step) => step);
+    expect(heightsIn(block())).toEqual(['pressure altitude, ft', ...steps.map((step) => 2000 * step)]);
+    const metric = compare(sampleCatalogue('sanderling'));
+    expect(heightsIn(fuelTableBlock(metric, metric.assessments))).toEqual([
+      'pressure altitude, m',
+      ...steps.map((step) => 600 * step),
+    ]);
+  });
+
+  test('blank above the last power point', () => {
+    // Larch's end at 25,000 ft, here at 16,000
+    const low = compare({
+      ...godwit,
+      powerPoints: godwit.powerPoints.filter(({ altitude }) => altitude <= si('height', 16_000, 'ft') + 1),
+    });
+    for (const beginning of ['Continuous power', 'Share']) {
+      const rows = part(beginning, fuelTableBlock(low, low.assessments)).slice(1);
+      expect(rows.map((row) => row[2] === null)).toEqual(rows.map((row) => (row[0] as number) > 16_000));
+    }
+  });
+
   test('no fuel points: no figure', () => {
     const unknown = compare({ ...godwit, fuelPoints: [] });
     const blank = part('Fuel flow', fuelTableBlock(unknown, unknown.assessments)).slice(1);
@@ -96,6 +126,28 @@ describe('payload against range', () => {
     const [, ...rows] = block();
     const own = rows.filter((row) => row[3] !== null).map(([point]) => point);
     expect(own.filter((name) => name !== null)).toEqual(['most payload', 'full tanks', 'pilot alone']);
+  });
+
+  test('heads; fuel aboard by volume: none, 42 gal, and as much alone; Rowan burns avgas of 6 lb/gal, Alder Jet A of 6.7', () => {
+    const [header = [], ...rows] = block();
+    expect(header.slice(0, 3)).toEqual(['point', 'fuel aboard, US gal', 'range, nmi (payload in lb)']);
+    for (const [index, name] of packages.entries()) {
+      const own = rows.filter((row) => row[3 + index] !== null);
+      expect(own[0]?.slice(0, 3)).toEqual([null, 0, 0]);
+      const tanks = assessed(name).payload.fuelVolume;
+      const full = Math.round(show('volume', tanks, 'US gal') * 10) / 10;
+      expect(
+        own.filter(([point]) => point === 'full tanks' || point === 'pilot alone').map(([, fuel]) => fuel),
+      ).toEqual([full, full]);
+    }
+  });
+
+  test('where it does not get there, why, and no range', () => {
+    const high = compare(withMission({ cruiseAltitude: si('height', 30_000, 'ft') }));
+    const [, ...rows] = payloadRangeBlock(high, high.assessments.slice(0, 1));
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows.slice(1))
+      expect([row[0], row[2]]).toEqual(['it does not climb to the cruise altitude', 0]);
   });
 
   test('more to keep in reserve is less range', () => {
