@@ -73,8 +73,6 @@ describe('order of rows', () => {
 });
 
 test('a package against its twin differs by nothing', () => {
-  const weightRow = (comparison: Comparison, label: string) =>
-    comparisonBlock(comparison).find((line) => String(line[0]).trim() === label)!;
   fc.assert(
     fc.property(fc.constantFrom('Rowan', 'Larch', 'Hazel', 'Alder'), (name) => {
       const twin = (table: TableName) =>
@@ -102,9 +100,12 @@ test('a package against its twin differs by nothing', () => {
       for (const table of ['equipment', 'tanks'] as const) grids = withRecords(table, fits(table), grids);
       const comparison = assessed(grids);
       expectSame(named(comparison, name), named(comparison, 'Twin'), 1e-12);
-      // The shown difference from the baseline, beside the twin's figure
-      const line = weightRow(comparison, 'empty weight, nominal');
-      expect(line.at(-1)).toBe(line[2 + ground.assessments.findIndex((each) => each.package.name === name)]);
+      const differences = comparisonBlock(comparison)
+        .filter(([label]) => String(label).trim() === `against ${name}`)
+        .map((line) => line.at(-1))
+        .filter((cell) => cell !== null); // of amounts that are not known
+      expect(differences.length).toBeGreaterThan(5);
+      for (const difference of differences) expect(difference).toBe(0);
     }),
     runs(4),
   );
