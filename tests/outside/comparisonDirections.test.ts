@@ -19,8 +19,6 @@ import {
   withRecords,
 } from './changedGodwit.ts';
 
-const runs = (numRuns: number) => ({ numRuns });
-
 describe('weights', () => {
   const [weightColumn, basisColumn] = [column('components', 'weight'), column('components', 'basis')];
   const [armColumn, fromColumn] = [column('components', 'arm'), column('components', 'arm from')];
@@ -60,7 +58,7 @@ describe('weights', () => {
           }
         });
       }),
-      runs(40),
+      { numRuns: 40 },
     );
   });
 
@@ -81,7 +79,7 @@ describe('weights', () => {
           expect(after.empty.mass.weightHalfWidth).toBeGreaterThanOrEqual(empty.mass.weightHalfWidth - 1e-9);
         });
       }),
-      runs(15),
+      { numRuns: 15 },
     );
   });
 
@@ -95,7 +93,7 @@ describe('weights', () => {
           expect(after.payload.fullFuel.countedOn).toBeLessThanOrEqual(payload.fullFuel.countedOn + 1e-9);
         });
       }),
-      runs(40),
+      { numRuns: 40 },
     );
   });
 
@@ -119,7 +117,7 @@ describe('weights', () => {
           before.installation.firewallMoment + 1e-9,
         );
       }),
-      runs(40),
+      { numRuns: 40 },
     );
   });
 
@@ -135,7 +133,7 @@ describe('weights', () => {
           else expect(change).toBeCloseTo(0, 9);
         }
       }),
-      runs(40),
+      { numRuns: 40 },
     );
   });
 
@@ -154,7 +152,7 @@ describe('weights', () => {
           9,
         );
       }),
-      runs(20),
+      { numRuns: 20 },
     );
   });
 });
@@ -188,7 +186,7 @@ describe('packages', () => {
           before.installation.torque[0].limitTorque,
         );
       }),
-      runs(15),
+      { numRuns: 15 },
     );
   });
 
@@ -211,7 +209,7 @@ describe('packages', () => {
         const hungrier = changedPackage('essential load', name, (load) => load + more);
         expect(hungrier.electrical.batteryTime!).toBeLessThan(before);
       }),
-      runs(15),
+      { numRuns: 15 },
     );
   });
 

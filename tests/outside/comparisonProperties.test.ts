@@ -22,7 +22,6 @@ import {
 } from './changedGodwit.ts';
 
 const shuffled = <T>(list: readonly T[]) => fc.shuffledSubarray([...list], { minLength: list.length });
-const runs = (numRuns: number) => ({ numRuns });
 
 /** Both have the same numbers, to so many parts of each. */
 function expectSame(one: Assessment, other: Assessment, relative: number): void {
@@ -53,7 +52,7 @@ describe('order of rows', () => {
         expect(lines(other)).toEqual(lines(ground));
         expect(findings(other)).toEqual(findings(ground));
       }),
-      runs(15),
+      { numRuns: 15 },
     );
   });
 
@@ -67,7 +66,7 @@ describe('order of rows', () => {
         const other = assessed({ ...onTheGround, packages: reordered as Grid });
         for (const name of names) expectSame(named(ground, name), named(other, name), 1e-12);
       }),
-      runs(15),
+      { numRuns: 15 },
     );
   });
 });
@@ -107,7 +106,7 @@ test('a package against its twin differs by nothing', () => {
       expect(differences.length).toBeGreaterThan(5);
       for (const difference of differences) expect(difference).toBe(0);
     }),
-    runs(4),
+    { numRuns: 4 },
   );
 });
 
@@ -157,7 +156,7 @@ describe('units of input', () => {
           expectSame(each, other.assessments[index]!, 1e-7);
         });
       }),
-      runs(25),
+      { numRuns: 25 },
     );
   });
 
@@ -178,7 +177,7 @@ describe('units of input', () => {
         for (const [index, value] of after.entries())
           expect(Math.abs(value / before[index]! - 1)).toBeLessThan(1e-4);
       }),
-      runs(3),
+      { numRuns: 3 },
     );
   });
 });
