@@ -24,7 +24,7 @@ function reportOf(grids: TableGrids): { text: string; page: Node; block: (name: 
       name,
       tableNames.map((table) => grids[table] ?? null),
     ) as Cell[][];
-  const text = htmlReport(catalogue, block, new Date('2025-11-25T12:00:00Z'));
+  const text = htmlReport(catalogue, block, new Date(2025, 10, 25));
   const { document } = parseHTML(text) as unknown as { readonly document: Node };
   return { text, page: document, block };
 }
