@@ -83,10 +83,8 @@ describe('time on battery', () => {
   });
 });
 
-describe('alternators against load', () => {
-  test('by hand: 60 + 20 A against 35 + 12 A leaves 33 A; one failed, 20 A lacks 27 A', () => {
-    expect(alternatorSurplus([60, 20], [35, 12])).toBe(33);
-    expect(alternatorSurplus([20], [35, 12])).toBe(-27);
-    expect(alternatorSurplus([], [15])).toBe(-15);
-  });
+test('alternators against load, by hand: 60 + 20 A against 35 + 12 A leaves 33 A; one failed, 20 A lacks 27 A', () => {
+  expect(alternatorSurplus([60, 20], [35, 12])).toBe(33);
+  expect(alternatorSurplus([20], [35, 12])).toBe(-27);
+  expect(alternatorSurplus([], [15])).toBe(-15);
 });

@@ -55,22 +55,20 @@ describe('margins', () => {
   });
 });
 
-describe('refusals', () => {
-  test.each([
-    ['no row', [], /at least 1 row/],
-    ['weight 0', [{ weight: 0, forward: 1, aft: 2 }], /weight in the envelope must be above 0/],
-    ['limits crossed', [{ weight: 1, forward: 2, aft: 1 }], /aft limit at 1 must be above 2/],
-    ['limits equal', [{ weight: 1, forward: 2, aft: 2 }], /aft limit at 1/],
-    ['no number', [{ weight: 1, forward: Number.NaN, aft: 2 }], /forward limit/],
+test.each([
+  ['no row', [], /at least 1 row/],
+  ['weight 0', [{ weight: 0, forward: 1, aft: 2 }], /weight in the envelope must be above 0/],
+  ['limits crossed', [{ weight: 1, forward: 2, aft: 1 }], /aft limit at 1 must be above 2/],
+  ['limits equal', [{ weight: 1, forward: 2, aft: 2 }], /aft limit at 1/],
+  ['no number', [{ weight: 1, forward: Number.NaN, aft: 2 }], /forward limit/],
+  [
+    'a weight twice',
     [
-      'a weight twice',
-      [
-        { weight: 1, forward: 1, aft: 2 },
-        { weight: 1, forward: 1.5, aft: 2 },
-      ],
-      /must stand once, got 1 twice/,
+      { weight: 1, forward: 1, aft: 2 },
+      { weight: 1, forward: 1.5, aft: 2 },
     ],
-  ])('%s', (_, points, message) => {
-    expect(() => envelopeFrom(points)).toThrow(message);
-  });
+    /must stand once, got 1 twice/,
+  ],
+])('refused: %s', (_, points, message) => {
+  expect(() => envelopeFrom(points)).toThrow(message);
 });

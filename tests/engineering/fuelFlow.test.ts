@@ -7,31 +7,31 @@ import {
   lowerHeatingValue,
   thermalEfficiency,
 } from '../../src/engineering/fuelFlow.ts';
-import { horsepower, pound } from './tradeUnits.ts';
-
-const bsfcUnit = pound / (horsepower * 3600); // lb/hp·h in kg/J
+import { horsepower, pound, poundPerHorsepowerHour } from './tradeUnits.ts';
 
 const curve = (...points: [number, number][]) =>
-  bsfcCurve(points.map(([powerFraction, pounds]) => ({ powerFraction, bsfc: pounds * bsfcUnit })));
+  bsfcCurve(
+    points.map(([powerFraction, pounds]) => ({ powerFraction, bsfc: pounds * poundPerHorsepowerHour })),
+  );
 
 describe('BSFC through three points or more', () => {
   const lean = (setting: number) => curve([0.55, 0.46], [0.75, 0.43], [1, 0.5])(setting);
 
   test('passes through its points', () => {
-    expect(lean(0.75).bsfc / bsfcUnit).toBeCloseTo(0.43, 12);
+    expect(lean(0.75).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.43, 12);
     expect(lean(0.75)).toMatchObject({ extrapolated: false, basis: 'curve' });
   });
 
   // Hermite by hand between 55 and 65 %: secants −0.15 and 0.28 give slope 0 at 75 % and the end secant −0.15 at 55 %;
   // at the middle (0.46 + 0.43)/2 + 0.2 (−0.15 − 0)/8 = 0.44125
   test('is the monotone cubic between them, by hand', () => {
-    expect(lean(0.65).bsfc / bsfcUnit).toBeCloseTo(0.44125, 10);
+    expect(lean(0.65).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.44125, 10);
   });
 
   test('is held and flagged outside them', () => {
-    expect(lean(0.4).bsfc / bsfcUnit).toBeCloseTo(0.46, 12);
+    expect(lean(0.4).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.46, 12);
     expect(lean(0.4).extrapolated).toBe(true);
-    expect(lean(1.05).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+    expect(lean(1.05).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.5, 12);
     expect(lean(1.05).extrapolated).toBe(true);
     expect(lean(0).extrapolated).toBe(true);
   });
@@ -39,7 +39,7 @@ describe('BSFC through three points or more', () => {
   test('is never below the least point', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1.2, noNaN: true }), (setting) => {
-        expect(lean(setting).bsfc).toBeGreaterThanOrEqual(0.43 * bsfcUnit * (1 - 1e-12));
+        expect(lean(setting).bsfc).toBeGreaterThanOrEqual(0.43 * poundPerHorsepowerHour * (1 - 1e-12));
       }),
     );
   });
@@ -50,9 +50,9 @@ describe('BSFC through two points', () => {
 
   // Willans by hand: flows 0.45 and 0.25 of MCP, so 0.05 + 0.4 f; at 0.75 that is 0.35, BSFC 0.466667
   test('is the Willans line', () => {
-    expect(line(0.75).bsfc / bsfcUnit).toBeCloseTo(0.35 / 0.75, 12);
+    expect(line(0.75).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.35 / 0.75, 12);
     expect(line(0.75)).toMatchObject({ extrapolated: false, basis: 'willansLine' });
-    expect(line(0.5).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+    expect(line(0.5).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.5, 12);
   });
 
   test('gives a fuel flow affine in power', () => {
@@ -69,9 +69,9 @@ describe('BSFC through two points', () => {
   });
 
   test('is held and flagged outside them', () => {
-    expect(line(0.2).bsfc / bsfcUnit).toBeCloseTo(0.5, 12);
+    expect(line(0.2).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.5, 12);
     expect(line(0.2).extrapolated).toBe(true);
-    expect(line(1.1).bsfc / bsfcUnit).toBeCloseTo(0.45, 12);
+    expect(line(1.1).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.45, 12);
     expect(line(1.1).extrapolated).toBe(true);
   });
 });
@@ -80,7 +80,7 @@ test('one point is held everywhere and says so', () => {
   const held = curve([0.75, 0.42]);
   expect(held(0.75)).toMatchObject({ extrapolated: false, basis: 'singlePoint' });
   expect(held(0.6)).toMatchObject({ extrapolated: true, basis: 'singlePoint' });
-  expect(held(0.6).bsfc / bsfcUnit).toBeCloseTo(0.42, 12);
+  expect(held(0.6).bsfc / poundPerHorsepowerHour).toBeCloseTo(0.42, 12);
 });
 
 test('points that are missing, nonsense or doubled are refused', () => {
@@ -106,12 +106,15 @@ test('points that are missing, nonsense or doubled are refused', () => {
 describe('fuel flow', () => {
   // By hand: 75 % of 160 hp at 0.43 lb/hp·h is 51.6 lb/h, 8.6 US gal/h at 6 lb/US gal
   test('by hand', () => {
-    const flow = fuelMassFlow(0.75 * 160 * horsepower, 0.43 * bsfcUnit);
+    const flow = fuelMassFlow(0.75 * 160 * horsepower, 0.43 * poundPerHorsepowerHour);
     expect((flow * 3600) / pound).toBeCloseTo(51.6, 10);
   });
 
   test('gives BSFC back', () => {
-    expect(bsfcFromMassFlow(51.6 * (pound / 3600), 120 * horsepower) / bsfcUnit).toBeCloseTo(0.43, 12);
+    expect(bsfcFromMassFlow(51.6 * (pound / 3600), 120 * horsepower) / poundPerHorsepowerHour).toBeCloseTo(
+      0.43,
+      12,
+    );
   });
 });
 
@@ -125,11 +128,11 @@ describe('brake thermal efficiency', () => {
     [0.7, lowerHeatingValue.mogas],
     [0.8, lowerHeatingValue.avgas],
   ])('%d lb/hp·h is plausible', (pounds, heatingValue) => {
-    expect(thermalEfficiency(pounds * bsfcUnit, heatingValue).plausible).toBe(true);
+    expect(thermalEfficiency(pounds * poundPerHorsepowerHour, heatingValue).plausible).toBe(true);
   });
 
   test.each([0.2, 0.28, 1])('%d lb/hp·h is not', (pounds) => {
-    expect(thermalEfficiency(pounds * bsfcUnit, lowerHeatingValue.avgas).plausible).toBe(false);
+    expect(thermalEfficiency(pounds * poundPerHorsepowerHour, lowerHeatingValue.avgas).plausible).toBe(false);
   });
 
   test('by hand, and the ends of what is plausible', () => {

@@ -70,15 +70,13 @@ describe('engine torque', () => {
   });
 });
 
-describe('side load', () => {
-  // 14 CFR 23.363 before amendment 64 (read)
-  test.each([
-    [3.8, 1.33],
-    [4.4, 4.4 / 3],
-    [6, 2],
-  ])('n = %d: %d', (n, factor) => {
-    expect(sideLoadFactor(n)).toBeCloseTo(factor, 12);
-  });
+// 14 CFR 23.363 before amendment 64 (read)
+test.each([
+  [3.8, 1.33],
+  [4.4, 4.4 / 3],
+  [6, 2],
+])('side load at n = %d: %d', (n, factor) => {
+  expect(sideLoadFactor(n)).toBeCloseTo(factor, 12);
 });
 
 describe('gyroscopic couple', () => {

@@ -82,13 +82,11 @@ describe('actuator disc', () => {
   });
 });
 
-describe('tip Mach number', () => {
-  // Kinematics (derived), 0.1 %: 1.8 m at 2,700 rpm turns its tips at 254.47 m/s
-  test('1.8 m at 2,700 rpm', () => {
-    expect(helicalTipMach(0, 45, 1.8, 1)).toBeCloseTo(254.47, 2);
-    expect(helicalTipMach(0, 45, 1.8, 340.29)).toBeCloseTo(0.7478, 4);
-    expect(helicalTipMach(60, 45, 1.8, 340.29)).toBeCloseTo(0.7683, 4);
-  });
+// Kinematics (derived), 0.1 %: 1.8 m at 2,700 rpm turns its tips at 254.47 m/s
+test('tip Mach number of 1.8 m at 2,700 rpm', () => {
+  expect(helicalTipMach(0, 45, 1.8, 1)).toBeCloseTo(254.47, 2);
+  expect(helicalTipMach(0, 45, 1.8, 340.29)).toBeCloseTo(0.7478, 4);
+  expect(helicalTipMach(60, 45, 1.8, 340.29)).toBeCloseTo(0.7683, 4);
 });
 
 describe('ground clearance', () => {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { drag, withDragArea } from '../../src/engineering/dragPolar.ts';
 import { propellerThrust, staticThrust } from '../../src/engineering/propeller.ts';
 import {
@@ -10,21 +10,17 @@ import {
 } from '../../src/engineering/propellerEfficiency.ts';
 import { fourSeater, textbookAirplane, textbookMass } from './exampleAircraft.ts';
 
-describe('k against airspeed', () => {
-  const k = propellerEfficiency({ static: 0.4, climb: 0.7, cruise: 0.8 }, 40, 80);
-
-  test.each([
-    [0, 0.4, false],
-    [20, 0.55, false],
-    [40, 0.7, false],
-    [60, 0.75, false],
-    [80, 0.8, false],
-    [120, 0.8, true],
-  ])('at %d m/s it is %d', (trueAirspeed, value, extrapolated) => {
-    const found = k(trueAirspeed);
-    expect(found.value).toBeCloseTo(value, 12);
-    expect(found.extrapolated).toBe(extrapolated);
-  });
+test.each([
+  [0, 0.4, false],
+  [20, 0.55, false],
+  [40, 0.7, false],
+  [60, 0.75, false],
+  [80, 0.8, false],
+  [120, 0.8, true],
+])('k at %d m/s is %d', (trueAirspeed, value, extrapolated) => {
+  const found = propellerEfficiency({ static: 0.4, climb: 0.7, cruise: 0.8 }, 40, 80)(trueAirspeed);
+  expect(found.value).toBeCloseTo(value, 12);
+  expect(found.extrapolated).toBe(extrapolated);
 });
 
 // Speed of least drag of CP-1 by its own formula: C_L = √(π e A C_D0) = √(π · 0.8 · 7.3657 · 0.025) = 0.68029,

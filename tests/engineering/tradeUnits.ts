@@ -5,3 +5,4 @@ export const knot = 1852 / 3600; // m/s
 export const pound = 0.45359237; // kg
 export const poundForce = 4.4482216152605; // N
 export const horsepower = 745.69987158227; // W
+export const poundPerHorsepowerHour = pound / (horsepower * 3600); // kg/J
