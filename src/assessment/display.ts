@@ -116,8 +116,7 @@ type Rounding = 'floor' | 'round' | 'ceil';
 /** Rounds to a step without leaving the tail of a binary fraction behind. */
 export function roundedTo(value: number, step: number, rounding: Rounding = 'round'): number {
   const decimals = Math.max(0, Math.ceil(-Math.log10(step)));
-  const rounded = Number((Math[rounding](value / step) * step).toFixed(decimals));
-  return rounded === 0 ? 0 : rounded;
+  return Number((Math[rounding](value / step) * step).toFixed(decimals)); // which gives −0 no sign
 }
 
 /** Thousands separated, a true minus sign, as many decimals as the step has. */

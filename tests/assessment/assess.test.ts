@@ -26,6 +26,16 @@ test('what every package rests on: the moment of the baseline ahead of the firew
   expect(basisOf(context.catalogue).baselineMoment).toBe(baselineMoment);
 });
 
+test('the bare airframe is what is left without Ash: 900 less 262 and 6 of fuel; parts that hang on the flight are there', () => {
+  const { bareAirframe, baseline } = comparisonOf();
+  expect(bareAirframe.mass.nominal.weight / 0.45359237).toBeCloseTo(632, 6);
+  expect(baseline.cooling?.streams.map(({ data }) => data.row.stream)).toEqual(['fins']);
+  expect(baseline.mission?.verdict).toBeDefined();
+  const unflown = comparisonOf({ ...small, 'known points': [] }).baseline;
+  expect(unflown.cooling).toBeUndefined();
+  for (const each of unflown.findings) expect(each).toMatchObject({ gravity: expect.any(String) });
+});
+
 test('reading weights computes no flight and no cooling', () => {
   const basis = basisOf(catalogueOf());
   const assessment = assess(basis, basis.context.baseline);

@@ -16,6 +16,7 @@ describe('weight, balance and payload by hand', () => {
   test('powerplant and empty weight, with the difference from Ash', () => {
     const { of, below } = linesIn('Weight');
     expect(of('powerplant, dry')).toEqual(['lb', 250, 304]); // without oil, without coolant
+    expect(below('powerplant, dry')).toEqual(of('powerplant, installed')); // no difference is told of it
     expect(of('powerplant, installed')).toEqual(['lb', 262, 313]);
     expect(below('powerplant, installed')).toEqual(['lb', null, 51]);
     // (220 × 35 + 12 × 42 + 30 × 10)/262 and (8,540 + 324 + 440)/313
@@ -43,6 +44,10 @@ describe('weight, balance and payload by hand', () => {
     expect(of('least forward margin')).toEqual(['in', 0.6, -1.7]);
     const aft = 90 - (72_000 + 60 * 120 + 20 * 110 + 180 * 88 + 440 * 85) / 1600; // 5.85
     expect(Math.abs((of('least aft margin')?.[1] as number) - aft)).toBeLessThan(0.051);
+    // Birch's 951.7 and the lightest pilot, 110, are more than 1,060
+    const light = withAttribute(small, 'airframe', 'maximum zero-fuel weight', 1060, 'lb');
+    expect(linesIn('Centre of gravity', light).of('least forward margin')?.[2]).toBe('not known');
+    expect(linesIn('Centre of gravity', light).of('least aft margin')?.[2]).toBe('not known');
     const chord = withAttribute(
       withAttribute(small, 'airframe', 'MAC leading edge', 70, 'in'),
       'airframe',
@@ -130,6 +135,8 @@ describe('installation', () => {
     );
     // 900 × (95 − 80)/55 and 951.7 × (95 − 76.559)/55
     expect(told('nose or tail wheel, empty')).toEqual(['lb', 245.5, 319.1]);
+    const wheels = withAttribute(small, 'airframe', 'main wheel arm', '', 'in');
+    expect(told('nose or tail wheel, empty', wheels)).toEqual(['lb', 'not known', 'not known']);
     expect(Math.abs((told('fuel flow to demonstrate')?.[1] as number) - 1.25 * 10.2)).toBeLessThan(0.051);
     expect(told('gyroscopic couple')).toEqual(['lbf·ft', 'not known', 'not known']);
     // 70 in at 2,700 rpm: π 1.778 × 45 = 251.4 m/s, and the speed of flight, over 340.3
@@ -197,6 +204,19 @@ describe('installation', () => {
     expect(of('two')?.[2]).toBe('FAIL −0.5');
     const heavy = withCells(small, 'loadings', ['two'], { passenger: 240, 'main tank': 30, pilot: 250 });
     expect(linesIn('Named loadings', heavy).of('two')).toEqual(['in', 'FAIL weight', 'FAIL weight']);
+    // Birch with two takes off at 1,465.7 lb: at that maximum weight, but for rounding
+    const limits = [
+      ['maximum takeoff weight', 1465.7],
+      ...['maximum ramp weight', 'maximum landing weight', 'maximum zero-fuel weight'].map((name) => [
+        name,
+        '',
+      ]),
+    ] as [string, Cell][];
+    const full = limits.reduce(
+      (grids, [name, value]) => withAttribute(grids, 'airframe', name, value, 'lb'),
+      small,
+    );
+    expect(linesIn('Named loadings', full).of('two')?.[2]).toBe('FAIL −0.5');
   });
 
   test('prices and findings stand there too', () => {

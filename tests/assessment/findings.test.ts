@@ -138,6 +138,11 @@ describe('defaults are shown', () => {
     expect(basis()).toEqual([]);
   });
 
+  test('each is a finding, with nothing between', () => {
+    for (const each of told(small))
+      expect(each).toMatchObject({ gravity: expect.any(String), text: expect.any(String) });
+  });
+
   test('no allowances table is a check', () => {
     expect(of(without('allowances'), 'allowances')).toMatchObject([{ gravity: 'check', package: '' }]);
     expect(of(small, 'allowances')).toEqual([]);
