@@ -7,6 +7,7 @@ import type { Shown } from './display.ts';
 import { countOf } from './finding.ts';
 import { flightRows } from './flightRows.ts';
 import type { FuelAtSetting } from './fuelUse.ts';
+import { isExceeded } from './loadingCheck.ts';
 import { missionRows, missionTitle } from './missionRows.ts';
 
 /** One line of the comparison: what it is called, how it is shown, and where the value comes from. */
@@ -152,7 +153,7 @@ export const comparisonGroups: readonly ComparisonGroup[] = [
           name,
           ({ balance }, { context: { display } }) => {
             const check = balance.loadings[index];
-            if (check?.worst === undefined || check.weight.margin < 0) return 'FAIL weight';
+            if (check?.worst === undefined || isExceeded(check.weight)) return 'FAIL weight';
             return `${check.passes ? 'pass' : 'FAIL'} ${display.number('arm', check.worst.margin)}`;
           },
           'arm',

@@ -3,15 +3,17 @@ import type { Assessment, Comparison } from './assess.ts';
 import { type BalanceCure, balanceCures } from './balanceCures.ts';
 import type { Context } from './context.ts';
 import type { Shown } from './display.ts';
-import { type LoadingCheck, loadingFindings } from './loadingCheck.ts';
+import { isExceeded, type LoadingCheck, loadingFindings } from './loadingCheck.ts';
 import { worstCause } from './worstCause.ts';
 import { worstLoadings } from './worstLoadings.ts';
 
 const fuelLabels = { any: 'any', minimum: 'half an hour at MCP', none: 'none usable' } as const;
 
-/** What limits a named loading most: a weight where one is exceeded, else a CG limit. */
-function limitOf({ worst, weight }: LoadingCheck): string {
-  return worst === undefined || weight.margin < 0 ? `maximum ${weight.name}` : `CG ${worst.side}`;
+/** What limits a named loading most: what a station may hold or a weight, where exceeded, else a CG limit or where these end. */
+function limitOf({ worst, weight, overloaded }: LoadingCheck): string {
+  if (overloaded.length > 0) return `maximum of ${overloaded.join(' and ')}`;
+  if (isExceeded(weight)) return `maximum ${weight.name}`;
+  return worst === undefined ? 'end of the CG limits' : `CG ${worst.side}`;
 }
 
 function namedLoading(context: Context, assessment: Assessment, check: LoadingCheck): Cell[] {

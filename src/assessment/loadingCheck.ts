@@ -1,4 +1,4 @@
-import { type Envelope, heaviest } from '../engineering/envelope.ts';
+import { type Envelope, envelopeFrom, heaviest } from '../engineering/envelope.ts';
 import {
   type Loading as LoadedAircraft,
   type Station as LoadStation,
@@ -20,6 +20,9 @@ export interface WeightMargin {
   readonly limit: number;
   readonly margin: number;
 }
+
+/** Over the limit by more than rounding takes. */
+export const isExceeded = ({ margin }: WeightMargin) => margin < -1e-6;
 
 /** A named loading from takeoff to the last drop, against the envelope and the weights. */
 export interface LoadingCheck {
@@ -135,7 +138,7 @@ export function checkLoading(
       takeoff.weight - (airframe.maximumLandingWeight ?? Number.POSITIVE_INFINITY),
     ),
     overloaded,
-    passes: worst !== undefined && worst.margin >= -1e-9 && weight.margin >= -1e-6 && overloaded.length === 0,
+    passes: worst !== undefined && worst.margin >= -1e-9 && !isExceeded(weight) && overloaded.length === 0,
   };
 }
 
@@ -160,17 +163,24 @@ export function loadingFindings(
       if (overloaded.length > 0) {
         return { ...base, source: 'stations table', text: `more than ${overloaded.join(' and ')} may hold` };
       }
-      if (weight.margin < 0 || worst === undefined) {
+      if (isExceeded(weight)) {
         return {
           ...base,
           shown: 'weight',
           value: weight.limit - weight.margin,
           limit: weight.limit,
           source: 'airframe table',
-          text:
-            weight.margin < 0
-              ? `${display.text('weight', -weight.margin)} over the maximum ${weight.name}`
-              : 'heavier than the CG limits go',
+          text: `${display.text('weight', -weight.margin)} over the maximum ${weight.name}`,
+        };
+      }
+      if (worst === undefined) {
+        return {
+          ...base,
+          shown: 'weight',
+          value: takeoff.weight,
+          limit: heaviest(envelopeFrom(context.catalogue.envelope)),
+          source: envelopeSource(context),
+          text: 'heavier than the CG limits go',
         };
       }
       const { side, margin, cg, limit } = worst;

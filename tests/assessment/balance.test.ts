@@ -193,7 +193,10 @@ describe('a named loading that does not pass says why', () => {
 
   test('heavier than the CG limits go', () => {
     const short = withCells(small, 'envelope', [1600], { weight: 1390 }); // two is 1,400 at takeoff
-    expect(why('Ash', short)).toBe('heavier than the CG limits go');
+    const [finding] = told('Ash', 'two', short);
+    expect(finding).toMatchObject({ text: 'heavier than the CG limits go', source: 'envelope: designer' });
+    expect(pounds(finding?.value)).toBeCloseTo(1400, 6);
+    expect(pounds(finding?.limit)).toBeCloseTo(1390, 6);
   });
 
   test('ahead of the limit: Birch at takeoff with two, and on the last drop with one', () => {

@@ -198,13 +198,17 @@ describe('the lines', () => {
     ]);
   });
 
-  test('a limit met to the degree holds; no exit is enough where the outside air is hotter than the limit', () => {
+  test('a limit met to the degree holds; where the outside air is hotter than the limit no exit is enough', () => {
     const ash = (limit: number) =>
       lines(blockOf(cooledPackages(withCells(small, 'cooling', ['Ash'], { limit })), 'Ash'));
     const [cool] = ash(435);
     const temperature = cool?.[9] as number;
     expect(ash(temperature + 1)[0]?.at(-1)).toBe('holds');
     expect(ash(temperature - 1)[0]?.at(-1)).toBe('TOO HOT');
+    const [hopeless] = ash(95); // 100 °F outside
+    expect(hopeless?.slice(10, 11)).toEqual([95]);
+    expect(hopeless?.[13]).toBe('none is enough');
+    expect(hopeless?.at(-1)).toBe('TOO HOT');
   });
 });
 

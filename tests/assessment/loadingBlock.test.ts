@@ -133,10 +133,28 @@ describe('named loadings', () => {
     expect(two?.[10]).toBe(0);
   });
 
-  test('heavier than the CG limits go: no margin, the weight is the limit', () => {
+  test('a takeoff at the maximum takeoff weight but for rounding: Birch with two, 1,465.7 lb, fails by its CG', () => {
+    const unlimited = ['maximum ramp weight', 'maximum landing weight', 'maximum zero-fuel weight'].reduce(
+      (grids, attribute) => airframe(attribute, '', 'lb', grids),
+      small,
+    );
+    const two = part(named, blockOf(airframe('maximum takeoff weight', 1465.7, 'lb', unlimited)))[6];
+    expect(two?.slice(2, 5)).toEqual(['FAIL', 'CG forward', -0.5]);
+    expect(two?.slice(10)).toEqual([0, 0, 'CG 0.5 in ahead of the forward limit at takeoff']);
+  });
+
+  test('more than a station or a group holds: that is the limit', () => {
+    const limitOf = (cells: Record<string, Cell>) =>
+      part(named, blockOf(withCells(small, 'loadings', ['two'], cells)))[4]?.slice(2, 4);
+    expect(limitOf({ passenger: 251 })).toEqual(['FAIL', 'maximum of passenger']);
+    expect(limitOf({ shelf: 45, locker: 50 })).toEqual(['FAIL', 'maximum of shelf and rear']);
+  });
+
+  test('heavier than the CG limits go, within the weights: no margin, and their end is the limit', () => {
     // two weighs 1,400 lb at takeoff
     const [, , , , two] = part(named, blockOf(withCells(small, 'envelope', [1600], { weight: 1390 })));
-    expect(two?.slice(2, 6)).toEqual(['FAIL', 'maximum takeoff weight', null, null]);
+    expect(two?.slice(2, 6)).toEqual(['FAIL', 'end of the CG limits', null, null]);
+    expect(two?.[10]).toBe(200);
     expect(two?.[12]).toBe('heavier than the CG limits go');
   });
 
