@@ -14,11 +14,7 @@ import { sample } from '../sample.ts';
 import { comparisonOf, withAttribute, withCells } from './flightFixture.ts';
 
 const godwit = sample('godwit');
-const known: Partial<Record<string, Comparison>> = {};
-const comparison = () => {
-  known.godwit ??= comparisonOf(godwit);
-  return known.godwit;
-};
+const comparison = () => comparisonOf(godwit);
 
 /** What stands under a package in a line, the `nth` of its name. */
 function cell(of: Comparison, name: string, label: string, nth = 0) {

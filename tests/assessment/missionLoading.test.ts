@@ -58,3 +58,35 @@ test('the worst state of a leg as a share of the width of the limits: 1,385.9 lb
   expect(show('length', out.critical.margin, 'in')).toBeCloseTo(cg - 95 - known, 6);
   expect(out.share).toBeCloseTo((cg - 95 - known) / 35, 6);
 });
+
+describe('what the worst state is known to, and the fuel in it', () => {
+  // A tank ahead of everybody draws the CG forward: the worst state is the one with all the fuel of the leg
+  const tankAt = (inches: number): Catalogue => {
+    const catalogue = limited(95, 130);
+    const tanks = catalogue.tanks.map((tank) => ({ ...tank, arm: si('length', inches, 'in') }));
+    return { ...catalogue, tanks };
+  };
+
+  test('Rowan with its tank at 90 in, at start-up', () => {
+    const { mission } = assessed('Rowan', tankAt(90));
+    const fuel = show('mass', mission!.legs![0].fuel, 'lb');
+    const empty = show('mass', mission!.asked.empty.weight, 'lb');
+    const arm = show('length', mission!.asked.empty.moment / mission!.asked.empty.weight, 'in');
+    const cg = (empty * arm + 360 * 106 + fuel * 90) / (empty + 360 + fuel);
+    const { critical } = mission!.loading!.out!;
+    expect(critical.side).toBe('forward');
+    expect(show('length', critical.cg, 'in')).toBeCloseTo(cg, 6);
+    expect(show('mass', critical.weight, 'lb')).toBeCloseTo(empty + 360 + fuel, 6);
+  });
+
+  test('Larch’s empty CG is known to so much of its empty weight', () => {
+    const { mission } = assessed('Larch', limited(60, 200));
+    const { asked, loading } = mission!;
+    expect(asked.cgHalfWidth).toBeGreaterThan(0);
+    const { critical, share } = loading!.out!;
+    const known = (asked.cgHalfWidth * asked.empty.weight) / critical.weight;
+    const inside = critical.side === 'aft' ? critical.limit - critical.cg : critical.cg - critical.limit;
+    expect(critical.margin).toBeCloseTo(inside - known, 9);
+    expect(share).toBeCloseTo(critical.margin / si('length', 140, 'in'), 9);
+  });
+});

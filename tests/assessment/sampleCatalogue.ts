@@ -34,7 +34,9 @@ export function packageOf(comparison: Comparison, name: string): Assessment {
   return found;
 }
 
-export const assessed = (name: string, catalogue = godwit): Assessment => packageOf(compare(catalogue), name);
+/** Of a copy: a comparison is kept with its catalogue, and every test is to make its own. */
+export const assessed = (name: string, catalogue = godwit): Assessment =>
+  packageOf(compare({ ...catalogue }), name);
 
 /** An SI value in a unit, and back. */
 export const show = (kind: QuantityKind, value: number | undefined, unit: string): number =>
