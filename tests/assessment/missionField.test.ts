@@ -176,10 +176,14 @@ describe('cooling in the climb', () => {
       );
       expect(all).toHaveLength(6);
       const worst = all.reduce((one, other) => (other.share < one.share ? other : one));
-      const { margin, share, shown, state } = conditionIn(mission, 'cooling', leg);
+      const { margin, share, shown, state, text } = conditionIn(mission, 'cooling', leg);
       expect([shown, state]).toEqual(['temperatureMargin', 'met']);
       expect(margin).toBeCloseTo(worst.margin, 4);
       expect(share).toBeCloseTo(worst.share, 6);
+      // The fins' limit; hottest at the field
+      const hot = Math.round(435 - worst.margin * 1.8);
+      const celsius = Math.round(fieldAir(leg).temperature - 273.15);
+      expect(text).toMatch(new RegExp(`^${hot} °F of 435 °F at \\d\\d kt, [13],[02]00 ft, ${celsius} °C$`));
     }
   });
 

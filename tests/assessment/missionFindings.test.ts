@@ -76,6 +76,18 @@ describe('findings', () => {
     });
   });
 
+  test('no fuel points: not known, and no consumption is the nearest', () => {
+    const fuelPoints = godwit.fuelPoints.filter((point) => point.package !== 'Rowan');
+    expect(said('Rowan', { ...godwit, fuelPoints }).map(({ text }) => text)).toEqual([
+      'not known: cruise: speed or fuel consumption is not known',
+    ]);
+  });
+
+  test('only a refusal can stand for what the weights may be off', () => {
+    expect(answerOf('Rowan', godwit).asStatedOnly).toBe(false);
+    expect(answerOf('Larch', godwit).asStatedOnly).toBe(false);
+  });
+
   test('what could not be looked at', () => {
     const open = withAirframe({ neverExceedSpeed: undefined }, { ...godwit, cooling: [] });
     expect(said('Rowan', open).map(({ gravity, text, source }) => [gravity, text, source])).toEqual([

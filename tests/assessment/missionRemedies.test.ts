@@ -24,7 +24,8 @@ test('nothing for a package that goes', () => {
 });
 
 test('Larch: climb at the stated speed, or a cooler hour that is cool enough and no cooler than it must be', () => {
-  const [climb, cooler] = remediesOf('Larch', godwit);
+  const [climb, cooler, ...others] = remediesOf('Larch', godwit);
+  expect(others).toEqual([]);
   expect(climb).toBe('climb at 100 kt true, the speed stated for a hot climb');
   const home = numberIn(cooler, /at most (-?\d+) °C at home/);
   const on = (celsius: number) => {
@@ -37,6 +38,20 @@ test('Larch: climb at the stated speed, or a cooler hour that is cool enough and
   };
   expect(verdictOf('Larch', on(home))).toBe('yes');
   expect(verdictOf('Larch', on(home + 1.2))).toBe('no');
+});
+
+test('too hot at both fields: both must be cooler', () => {
+  const at = (celsius: number) =>
+    withMission({ temperature: celsius + 273.15, destinationTemperature: celsius + 273.15 });
+  const [cooler, ...others] = remediesOf('Larch', at(45));
+  expect(others).toEqual([]);
+  const [home, there] = [
+    numberIn(cooler, /at most (\d+) °C at home/),
+    numberIn(cooler, /and (\d+) °C there/),
+  ];
+  expect(there).toBe(home);
+  expect(verdictOf('Larch', at(home))).toBe('yes');
+  expect(verdictOf('Larch', at(home + 1.2))).toBe('no');
 });
 
 test('Hazel: fewer people', () => {
@@ -119,6 +134,8 @@ test('too heavy for anybody else: the pilot alone', () => {
     airframe: { ...godwit.airframe, maximumTakeoffWeight: si('mass', 1900, 'lb') },
   };
   expect(remediesOf('Rowan', limited)).toEqual(['the pilot alone, the bags as asked']);
+  const empty = { ...limited.airframe, maximumTakeoffWeight: si('mass', 1700, 'lb') };
+  expect(remediesOf('Rowan', { ...limited, airframe: empty })).toEqual([]); // nobody flies it
   expect(verdictOf('Rowan', withMission({ persons: 1 }, limited))).toBe('yes');
   expect(verdictOf('Rowan', withMission({ persons: 2 }, limited))).toBe('no');
   const alone = withMission({ persons: 1, bags: 0, distance: si('distance', 800, 'nmi') });
