@@ -181,9 +181,9 @@ describe('validation rules', () => {
   ])('%s takes %s and rejects %s', (criteria, good, bad) => {
     const write = (value: string) =>
       evaluate(
-        `${rules} sheet.getRange('A1').setDataValidation(rule((b) => b.${criteria})).setValue(${value});`,
+        `${rules} return sheet.getRange('A1').setDataValidation(rule((b) => b.${criteria})).setValue(${value}).getValue();`,
       );
-    expect(() => write(good)).not.toThrow();
+    expect(write(good)).toEqual(evaluate(`return ${good};`));
     expect(() => write(bad)).toThrow('entered in cell Sheet1!A1 violates the data validation rule');
   });
 
