@@ -1,17 +1,15 @@
 import { call } from '../../src/functions/library.ts';
 import { comparisonText } from '../../src/local/report/comparisonText.ts';
 import { plainText } from '../../src/local/report/layout.ts';
-import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { sample } from '../sample.ts';
+import { tableArguments } from '../tableArguments.ts';
 import { percent, signedPercent, summaries } from '../validation/validation.ts';
 import { withBlock } from './markers.ts';
 
 /** The comparison of the sample as `npm start` prints it. */
 function comparison(): string {
-  const grids = sample('godwit');
-  const tables = tableNames.map((name) => grids[name] ?? '');
-  const block = call('PACKAGE_COMPARISON', tables) as Cell[][];
+  const block = call('PACKAGE_COMPARISON', tableArguments(sample('godwit'))) as Cell[][];
   return `\`\`\`\n${comparisonText(block, plainText)}\n\`\`\``;
 }
 

@@ -4,9 +4,10 @@ import type { BuildTable } from '../../src/tables/build.ts';
 import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { asBuiltBuildGrids, asBuiltGrids } from '../assessment/asBuilt.ts';
+import { tableArguments } from '../tableArguments.ts';
 
 const grids = asBuiltGrids();
-const catalogueCells = tableNames.map((table) => grids[table] ?? null);
+const catalogueCells = tableArguments(grids);
 const builders = asBuiltBuildGrids();
 const cells = (extras: readonly (Cell | Grid)[]) => [...catalogueCells, ...extras] as (Cell | Grid)[];
 const block = (name: string, ...extras: (Cell | Grid)[]) => call(name, cells(extras)) as Cell[][];
@@ -90,10 +91,7 @@ test('rows to adopt can be pasted: read back, they are the catalogue the figures
   const end = lines.findIndex(([cell]) => String(cell).startsWith('Fuel points table'));
   const known = lines.slice(start + 1, end);
   const again = { ...grids, 'known points': known };
-  const flight = call(
-    'FLIGHT_TABLE',
-    tableNames.map((table) => again[table] ?? null),
-  ) as Cell[][];
+  const flight = call('FLIGHT_TABLE', tableArguments(again)) as Cell[][];
   const figure = (rows: Cell[][], label: string) => rows.find(([cell]) => cell === label)?.[2];
   const after = figure(lines, 'rate of climb, sea level');
   expect(after).toEqual(expect.any(Number));

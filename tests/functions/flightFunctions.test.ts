@@ -1,16 +1,17 @@
 /** FLIGHT_TABLE and COOLING_CHECK as a sheet calls them: shape of the blocks, and their figures against the assessment. */
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/functions/library.ts';
-import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
+import type { TableGrids } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { fromSi } from '../../src/units.ts';
 import { comparisonOf, flightOf, withCells } from '../assessment/flightFixture.ts';
 import { sample } from '../sample.ts';
+import { tableArguments } from '../tableArguments.ts';
 
 const godwit = sample('godwit');
 
 function block(name: string, grids: TableGrids, packageName?: string): Cell[][] {
-  const cells = tableNames.map((table) => grids[table] ?? '');
+  const cells = tableArguments(grids);
   return call(name, packageName === undefined ? cells : [...cells, packageName]) as Cell[][];
 }
 

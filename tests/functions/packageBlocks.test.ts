@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/functions/library.ts';
 import { tableNames } from '../../src/tables/catalogue.ts';
-import type { Cell, Grid } from '../../src/tables/cell.ts';
+import type { Cell } from '../../src/tables/cell.ts';
 import { sample } from '../sample.ts';
+import { tableArguments } from '../tableArguments.ts';
 
 const samples = ['godwit', 'sanderling', 'minimal'] as const;
 const functions = [
@@ -14,12 +15,8 @@ const functions = [
   'PAYLOAD_RANGE',
 ] as const;
 
-function tablesOf(aircraft: (typeof samples)[number]): (Grid | '')[] {
-  const grids = sample(aircraft);
-  return tableNames.map((name) => grids[name] ?? '');
-}
 const blockOf = (name: string, aircraft: (typeof samples)[number], ...extras: Cell[]) =>
-  call(name, [...tablesOf(aircraft), ...extras]) as Cell[][];
+  call(name, [...tableArguments(sample(aircraft)), ...extras]) as Cell[][];
 const texts = (block: readonly (readonly Cell[])[]) =>
   block.flat().filter((cell) => typeof cell === 'string');
 
@@ -50,7 +47,7 @@ describe.each(functions)('%s', (name) => {
   });
 
   test('faults of the tables in place of the results', () => {
-    const tables = tablesOf('godwit');
+    const tables = tableArguments(sample('godwit'));
     tables[tableNames.indexOf('stations')] = '';
     const block = call(name, tables) as Cell[][];
     expect(block[0]?.[0]).toMatch(/^No result:/);

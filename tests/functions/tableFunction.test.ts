@@ -1,20 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import { call, tableFunctions } from '../../src/functions/library.ts';
 import { tableFunction } from '../../src/functions/tableFunction.ts';
-import { type TableName, tableNames } from '../../src/tables/catalogue.ts';
+import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { quoteTerms } from '../quoteTerms.ts';
+import { tableArguments } from '../tableArguments.ts';
 import { put, smallWorkbook } from '../tables/smallWorkbook.ts';
 
-const cellsOf = (grids: Partial<Record<TableName, Cell[][]>>): (Cell | Grid)[] =>
-  tableNames.map((table) => grids[table]);
 const block = (cells: readonly (Cell | Grid)[]) => call('PACKAGE_COMPARISON', cells) as Cell[][];
 
 describe('the block', () => {
   test.each(tableFunctions.map(({ name }) => name))(
     '%s is a rectangle of finite numbers, texts and blanks',
     (name) => {
-      const cells = [...cellsOf(smallWorkbook()), ...(name === 'QUOTE_LINES' ? [quoteTerms('Ash')] : [])];
+      const cells = [
+        ...tableArguments(smallWorkbook()),
+        ...(name === 'QUOTE_LINES' ? [quoteTerms('Ash')] : []),
+      ];
       const rows = call(name, cells) as Cell[][];
       expect(rows.length).toBeGreaterThan(1);
       for (const row of rows) {
@@ -27,7 +29,7 @@ describe('the block', () => {
 
   test('a number that is none is refused, not shown', () => {
     const broken = tableFunction({ name: 'BROKEN', help: '', compute: () => [['speed', Number.NaN]] });
-    expect(() => broken.call(cellsOf(smallWorkbook()))).toThrow(
+    expect(() => broken.call(tableArguments(smallWorkbook()))).toThrow(
       new RangeError('BROKEN: the arguments lead to no finite speed; check them against each other'),
     );
   });
@@ -38,7 +40,7 @@ describe('tables with faults', () => {
     const grids = smallWorkbook();
     put(grids.components, 3, 'weight', '12,5');
     put(grids.airframe, 4, 'attribute', 'firewal arm');
-    expect(block(cellsOf(grids))).toEqual([
+    expect(block(tableArguments(grids))).toEqual([
       ['No result: 2 faults in the tables. Correct what is listed here.'],
       ['airframe, row 4, attribute: got "firewal arm", expected "firewall arm"'],
       [
@@ -50,13 +52,13 @@ describe('tables with faults', () => {
   test('one is one', () => {
     const grids = smallWorkbook();
     put(grids.components, 3, 'weight', '12,5');
-    expect(block(cellsOf(grids))[0]![0]).toBe(
+    expect(block(tableArguments(grids))[0]![0]).toBe(
       'No result: 1 fault in the tables. Correct what is listed here.',
     );
   });
 
   test('a table that is not given', () => {
-    const [, ...faults] = block(cellsOf({ ...smallWorkbook(), tanks: [] }));
+    const [, ...faults] = block(tableArguments({ ...smallWorkbook(), tanks: [] }));
     // The column of the loadings for a tank that is not there is no fault
     expect(faults).toEqual([['tanks: got nothing, expected this table']]);
   });
@@ -64,18 +66,18 @@ describe('tables with faults', () => {
 
 describe('arguments', () => {
   test('a table that may be left out is left out by every form of an empty cell', () => {
-    const without = block(cellsOf({ ...smallWorkbook(), rates: [] }));
+    const without = block(tableArguments({ ...smallWorkbook(), rates: [] }));
     const at = tableNames.indexOf('rates');
     for (const empty of ['', null, undefined, ' '] as const) {
-      const cells = cellsOf(smallWorkbook());
+      const cells = tableArguments(smallWorkbook());
       cells[at] = empty;
       expect(block(cells)).toEqual(without);
     }
-    expect(block(cellsOf(smallWorkbook()).slice(0, at))).toEqual(without);
+    expect(block(tableArguments(smallWorkbook()).slice(0, at))).toEqual(without);
   });
 
   test('a single cell is no table', () => {
-    const cells = cellsOf(smallWorkbook());
+    const cells = tableArguments(smallWorkbook());
     cells[1] = '#REF!';
     expect(() => block(cells)).toThrow(
       new RangeError(
@@ -85,13 +87,13 @@ describe('arguments', () => {
   });
 
   test('more than there are', () => {
-    expect(() => block([...cellsOf(smallWorkbook()), 1])).toThrow(
+    expect(() => block([...tableArguments(smallWorkbook()), 1])).toThrow(
       new RangeError('PACKAGE_COMPARISON: takes at most 15 arguments, got 16'),
     );
   });
 
   test('a package that is not there is named with those that are', () => {
-    expect(() => call('LOADING_CHECK', [...cellsOf(smallWorkbook()), 'Oak'])).toThrow(
+    expect(() => call('LOADING_CHECK', [...tableArguments(smallWorkbook()), 'Oak'])).toThrow(
       new RangeError('LOADING_CHECK: package must be one of Ash, Birch, got "Oak"'),
     );
   });
@@ -99,7 +101,7 @@ describe('arguments', () => {
 
 test('the same arrays with another number in them are read anew', () => {
   const grids = smallWorkbook();
-  const cells = cellsOf(grids);
+  const cells = tableArguments(grids);
   const installed = () => {
     const [header = [], ...rows] = block(cells);
     const [, , ash] = rows.find(([label]) => label === 'powerplant, installed') ?? [];

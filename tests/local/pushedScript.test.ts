@@ -2,10 +2,11 @@ import { runInContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { call, formulas, tableFunctions } from '../../src/functions/library.ts';
 import { dataFiles, scriptText } from '../../src/local/build.ts';
-import { type TableGrids, tableNames } from '../../src/tables/catalogue.ts';
+import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { examples } from '../functions/examples/examples.ts';
 import { sample } from '../sample.ts';
+import { tableArguments } from '../tableArguments.ts';
 import { smallWorkbook } from '../tables/smallWorkbook.ts';
 import { bareContext, htmlService } from './bareContext.ts';
 
@@ -32,14 +33,12 @@ const pushed = (name: string, cells: readonly (Cell | Grid)[]) =>
   answer(() => (context[name] as Call)(...cells));
 const readable = (name: string, cells: readonly (Cell | Grid)[]) => answer(() => call(name, cells));
 
-const tablesOf = (grids: TableGrids) => tableNames.map((table) => grids[table]);
-
 describe('the pushed script answers like the library, byte for byte', () => {
   test.each(tableFunctions.map(({ name }) => name))('%s', (name) => {
     const declared = tableFunctions.find((each) => each.name === name)!;
     const extras = declared.arguments.length - tableNames.length;
     for (const aircraft of ['godwit', 'minimal']) {
-      const tables = tablesOf(sample(aircraft));
+      const tables = tableArguments(sample(aircraft));
       const expected = readable(name, tables);
       expect(expected.length).toBeGreaterThan(20);
       expect(difference(pushed(name, tables), expected)).toBe('');
@@ -61,7 +60,7 @@ describe('the pushed script answers like the library, byte for byte', () => {
         for (const wrong of ['', 'kg?', true] as const) {
           const grids = smallWorkbook();
           grids[table][row] = grids[table][row]!.map(() => wrong);
-          const cells = tablesOf(grids);
+          const cells = tableArguments(grids);
           expect(difference(pushed('PACKAGE_COMPARISON', cells), readable('PACKAGE_COMPARISON', cells))).toBe(
             '',
           );
@@ -74,7 +73,7 @@ describe('the pushed script answers like the library, byte for byte', () => {
 test('in one file, for the case that Library.html cannot be read, it answers the same without any service', async () => {
   const alone = bareContext({});
   runInContext(await scriptText(true), alone, { filename: 'Code.js' });
-  const tables = tablesOf(sample('godwit'));
+  const tables = tableArguments(sample('godwit'));
   const block = JSON.stringify((alone.PACKAGE_COMPARISON as Call)(...tables));
   expect(difference(block, pushed('PACKAGE_COMPARISON', tables))).toBe('');
 });

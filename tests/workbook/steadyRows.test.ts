@@ -1,14 +1,13 @@
 /** Rows that looks were given to when the workbook was laid out are the same rows when packages come and go. */
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/functions/library.ts';
-import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import type { Grids } from '../../src/workbook/layout.ts';
 import { sample } from '../sample.ts';
+import { tableArguments } from '../tableArguments.ts';
 import { withPackages } from './grownTables.ts';
 
 const one = withPackages(sample('godwit'), 1);
-const tables = (grids: Grids) => tableNames.map((name) => grids[name] ?? '');
 
 type Block = readonly (readonly Cell[])[];
 
@@ -30,7 +29,7 @@ describe.each([
   ['COST_TABLE', 'Still to buy by the builder, in the amounts above'],
   ['MISSION_CHECK', 'In words'],
 ])('%s', (name, end) => {
-  const blockOf = (grids: Grids) => call(name, tables(grids)) as Cell[][];
+  const blockOf = (grids: Grids) => call(name, tableArguments(grids)) as Cell[][];
   const alone = blockOf(one);
 
   test.each([2, 3, 8])('has the same rows with one package and with %i of its kind', (count) => {
@@ -41,7 +40,7 @@ describe.each([
 test.each(['PACKAGE_COMPARISON', 'COST_TABLE'])(
   '%s says of a package alone that there is nothing to compare it with',
   (name) => {
-    const alone = call(name, tables(one)) as Cell[][];
+    const alone = call(name, tableArguments(one)) as Cell[][];
     const against = alone.filter(([label]) => String(label).startsWith('  against'));
     expect(against.length).toBeGreaterThan(0);
     for (const [label, , difference] of against) {
@@ -51,7 +50,7 @@ test.each(['PACKAGE_COMPARISON', 'COST_TABLE'])(
 );
 
 test('one package out of several is compared with the baseline, which is not shown', () => {
-  const godwit = tables(sample('godwit'));
+  const godwit = tableArguments(sample('godwit'));
   const all = call('COST_TABLE', godwit) as Cell[][];
   const larch = call('COST_TABLE', [...godwit, 'Larch']) as Cell[][];
   const column = all[0]?.indexOf('Larch') as number;

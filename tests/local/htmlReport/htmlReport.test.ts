@@ -3,9 +3,10 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
 import { call } from '../../../src/functions/library.ts';
 import { htmlReport } from '../../../src/local/htmlReport/htmlReport.ts';
-import { readCatalogue, type TableGrids, tableNames } from '../../../src/tables/catalogue.ts';
+import { readCatalogue, type TableGrids } from '../../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../../src/tables/cell.ts';
 import { sample } from '../../sample.ts';
+import { tableArguments } from '../../tableArguments.ts';
 
 /** The part of the page's interface that is used here. */
 interface Node {
@@ -19,11 +20,7 @@ function reportOf(grids: TableGrids): { text: string; page: Node; block: (name: 
   const { catalogue, faults } = readCatalogue(grids);
   expect(faults).toEqual([]);
   if (catalogue === undefined) throw new Error('no catalogue');
-  const block = (name: string) =>
-    call(
-      name,
-      tableNames.map((table) => grids[table] ?? null),
-    ) as Cell[][];
+  const block = (name: string) => call(name, tableArguments(grids)) as Cell[][];
   const text = htmlReport(catalogue, block, new Date(2025, 10, 25));
   const { document } = parseHTML(text) as unknown as { readonly document: Node };
   return { text, page: document, block };
