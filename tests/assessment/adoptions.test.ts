@@ -135,6 +135,20 @@ describe('measured results', () => {
     expect(words).not.toContain(weighingFirst);
   });
 
+  test('to the latest day, whichever row it is in', () => {
+    // fuel flows of 27 June, and below them a battery of the 13th
+    expect(resultsAdoption(only(godwit(), 'fuel flow', 'battery')).what).toBe(
+      'Measured results to 2026-06-27, Rowan',
+    );
+  });
+
+  test('fuel points of the package change where they stand: eight of them, by nothing but the BSFC', () => {
+    const edits = resultsAdoption(only(godwit(), 'fuel flow')).edits;
+    expect(edits.map(({ table, row, column }) => [table, row, column])).toEqual(
+      [2, 3, 4, 5, 6, 7, 8, 9].map((row) => ['fuel points', row, 3]),
+    );
+  });
+
   test('a row that stays where it is changes in what was measured alone', () => {
     expect(told(only(godwit(), 'unusable fuel'))).toEqual(['tanks, row 3: unusable 2 US gal → 2.4 US gal']);
     const [fins, ...others] = told(only(withRows(godwit(), 'cooling climb', 'fins'), 'cooling climb'));
@@ -162,6 +176,9 @@ describe('measured results', () => {
       'fuel points 3',
       'fuel points 4',
     ]);
+    const titled: Grid = [['Consumption'], ['of the maker'], ...grid];
+    const below = resultsAdoption({ ...bare, 'fuel points': titled }).edits;
+    expect([...new Set(below.map(({ row }) => row))]).toEqual([4, 5, 6]);
     // 10.29 US gal/h of 6 lb on 139 hp
     const bsfc = edits.find(({ row, column }) => row === 2 && column === 3)?.is as number;
     expect(bsfc).toBeCloseTo((10.29 * 6) / 139, 5);
@@ -239,6 +256,12 @@ describe('an issued quote', () => {
     );
   });
 
+  test('where no unit stands, in pounds', () => {
+    const edits = quoteAdoption(grids(''), issued()).edits;
+    expect(edits[1]?.is).toBeCloseTo(432.4 / 0.45359237, 2);
+    expect(edits.filter(({ is }) => is === 'lb')).toHaveLength(4);
+  });
+
   test('for nobody; of another package than is built', () => {
     const other = issued(
       withCell(withCell(smallInputs, 'quote', 'package', 'value', 'Ash'), 'quote', 'customer', 'value', null),
@@ -273,5 +296,16 @@ describe('an issued quote', () => {
       },
     };
     expect(() => quoteAdoption(grids(), half)).toThrow(message);
+    const unweighed: IssuedQuote = {
+      ...blank,
+      quote: {
+        ...blank.quote,
+        sections: blank.quote.sections.map((section) => ({
+          ...section,
+          rows: section.rows.filter(({ cells }) => cells[0] !== 'Empty weight'),
+        })),
+      },
+    };
+    expect(() => quoteAdoption(grids(), unweighed)).toThrow(message);
   });
 });
