@@ -5,6 +5,7 @@ import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { asBuiltBuildGrids, asBuiltGrids } from '../assessment/asBuilt.ts';
 import { tableArguments } from '../tableArguments.ts';
+import { expectBlock } from './expectBlock.ts';
 
 const grids = asBuiltGrids();
 const catalogueCells = tableArguments(grids);
@@ -40,16 +41,7 @@ describe.each([
   const lines = block(name, ...tables.map((table) => builders[table]));
 
   test('is a rectangle of finite numbers, texts, ticks and blanks, with nothing left undefined in words', () => {
-    const width = lines[0]?.length;
-    for (const line of lines) {
-      expect(line).toHaveLength(width ?? 0);
-      for (const cell of line) {
-        expect(cell === null || ['string', 'boolean'].includes(typeof cell) || Number.isFinite(cell)).toBe(
-          true,
-        );
-        if (typeof cell === 'string') expect(cell).not.toMatch(/undefined|NaN|Infinity|\[object/);
-      }
-    }
+    expectBlock(lines, true);
   });
 
   test('the package may be named, whatever its case; another is refused', () => {

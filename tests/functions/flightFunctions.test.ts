@@ -7,6 +7,7 @@ import { fromSi } from '../../src/units.ts';
 import { comparisonOf, flightOf, withCells } from '../assessment/flightFixture.ts';
 import { sample } from '../sample.ts';
 import { tableArguments } from '../tableArguments.ts';
+import { expectBlock } from './expectBlock.ts';
 
 const godwit = sample('godwit');
 
@@ -27,15 +28,7 @@ function curveOf(rows: Cell[][], title: string): { header: Cell[]; points: Cell[
 describe.each(['godwit', 'sanderling', 'minimal'])('%s', (name) => {
   test.each(['FLIGHT_TABLE', 'COOLING_CHECK'])(
     '%s is a rectangle of finite numbers, texts and blanks',
-    (table) => {
-      const rows = block(table, sample(name));
-      for (const row of rows) {
-        expect(row).toHaveLength(rows[0]!.length);
-        for (const cell of row)
-          if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
-          else expect(cell === null || typeof cell === 'string').toBe(true);
-      }
-    },
+    (table) => expectBlock(block(table, sample(name))),
   );
 });
 

@@ -4,6 +4,7 @@ import { tableNames } from '../../src/tables/catalogue.ts';
 import type { Cell } from '../../src/tables/cell.ts';
 import { sample } from '../sample.ts';
 import { tableArguments } from '../tableArguments.ts';
+import { expectBlock } from './expectBlock.ts';
 
 const samples = ['godwit', 'sanderling', 'minimal'] as const;
 const functions = [
@@ -22,15 +23,7 @@ const texts = (block: readonly (readonly Cell[])[]) =>
 
 describe.each(functions)('%s', (name) => {
   test.each(samples)('%s: a rectangle of finite numbers, text and blanks', (sample) => {
-    const block = blockOf(name, sample);
-    expect(block.length).toBeGreaterThan(0);
-    for (const row of block) {
-      expect(row).toHaveLength(block[0]?.length as number);
-      for (const cell of row) {
-        expect(cell === null || typeof cell === 'string' || Number.isFinite(cell)).toBe(true);
-        expect(String(cell)).not.toMatch(/NaN|Infinity|undefined/);
-      }
-    }
+    expectBlock(blockOf(name, sample));
   });
 
   test('one package, however its name is typed; a blank is all of them', () => {

@@ -6,6 +6,7 @@ import type { Cell, Grid } from '../../src/tables/cell.ts';
 import { quoteTerms } from '../quoteTerms.ts';
 import { tableArguments } from '../tableArguments.ts';
 import { put, smallWorkbook } from '../tables/smallWorkbook.ts';
+import { expectBlock } from './expectBlock.ts';
 
 const block = (cells: readonly (Cell | Grid)[]) => call('PACKAGE_COMPARISON', cells) as Cell[][];
 
@@ -19,11 +20,7 @@ describe('the block', () => {
       ];
       const rows = call(name, cells) as Cell[][];
       expect(rows.length).toBeGreaterThan(1);
-      for (const row of rows) {
-        expect(row.length).toBe(rows[0]!.length);
-        for (const cell of row)
-          expect(cell === null || typeof cell === 'string' || Number.isFinite(cell)).toBe(true);
-      }
+      expectBlock(rows);
     },
   );
 
