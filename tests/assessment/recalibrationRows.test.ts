@@ -15,7 +15,7 @@ import type { Cell } from '../../src/tables/cell.ts';
 import type { TestResult } from '../../src/tables/testResults.ts';
 import { toSi } from '../../src/units.ts';
 import { asBuilt, asBuiltGrids } from './asBuilt.ts';
-import { catalogueOf, withCells } from './flightFixture.ts';
+import { catalogueOf, withAttribute, withCells } from './flightFixture.ts';
 import { noNoise, SimulatedAircraft } from './simulatedAircraft.ts';
 
 const kt = (value: number) => toSi('speed', value, 'kt');
@@ -266,6 +266,13 @@ describe('flown with other equipment than it was weighed with', () => {
     expect(first(recalibrated([lean75], fitted('wheel fairings')))).toBe(false);
     expect(first(recalibrated([level(142)], fitted('pitot heat')))).toBe(false); // no drag
     expect(first(recalibrated([level(142)]))).toBe(false);
+    const tyres = withCells(
+      withAttribute(asBuiltGrids(), 'airframe', 'weighed with equipment', 'large tyres'),
+      'equipment',
+      ['large tyres'],
+      { fitted: true },
+    );
+    expect(first(recalibrated([level(142)], catalogueOf(tyres)))).toBe(false); // 0.3 ft² both times
   });
 
   test('the drag of what is aboard now is taken off: the measured flight then comes out as measured', () => {
