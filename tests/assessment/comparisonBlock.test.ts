@@ -28,6 +28,7 @@ test('a group without lines has no title: no mission, no cooling', () => {
   expect(titles()).toContain('Cooling, hot day');
   const without = withAttribute({ ...small, cooling: [] }, 'mission', 'distance', '', 'nmi');
   expect(titles(without).filter((title) => /^(Mission|Cooling)/.test(title))).toEqual([]);
+  for (const line of comparisonBlock(comparisonOf(without))) expect([1, 4]).toContain(line.length);
 });
 
 describe('findings and cautions below', () => {

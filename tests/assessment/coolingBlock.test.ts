@@ -190,6 +190,37 @@ describe('the lines', () => {
     expect(new Set(powers)).toEqual(new Set(['MCP', 'takeoff']));
   });
 
+  test('takeoff power may be over before it is too hot, which the verdict leaves open', () => {
+    const verdicts = (limit: number) =>
+      lines(
+        blockOf(
+          cooledPackages(withCells(sample('godwit'), 'cooling', ['Larch', 'coolant'], { limit })),
+          'Larch',
+        ),
+      )
+        .filter(([, stream]) => stream === 'coolant')
+        .map((row) => [row[2], row.at(-1)]);
+    const [mcp, , takeoff] = verdicts(200);
+    expect([mcp, takeoff]).toEqual([
+      ['MCP', 'TOO HOT'],
+      ['takeoff, 5 min', 'TOO HOT if held until steady'],
+    ]);
+    expect(verdicts(400).map(([, verdict]) => verdict)).toEqual(['holds', 'holds', 'holds', 'holds']);
+  });
+
+  test('a stream whose heat is known no higher than below the field: no margin of the package in the chart', () => {
+    // Larch's critical altitude lies above both; the field at 3,000 ft
+    const low = withCells(sample('godwit'), 'cooling', ['Larch', 'charge air'], { 'known altitude': 2000 });
+    const block = blockOf(cooledPackages(low), 'Larch');
+    expect(chart(block).map(([, cell]) => cell)).toEqual(Array.from({ length: chartRows }, () => null));
+    const air = lines(block).filter(([, stream]) => stream === 'charge air');
+    expect(air.length).toBeGreaterThan(0);
+    for (const row of air) {
+      expect(row[5]).toBeLessThanOrEqual(2000);
+      expect(row[12]).toBeNull();
+    }
+  });
+
   test('in metric units: kW, kg/s, °C, cm²', () => {
     const packages = packagesOf('sanderling');
     const block = blockOf(packages, 'Sorrel');
@@ -243,6 +274,21 @@ describe('what is not known', () => {
     // 120 hp × 45 % are 2,290 Btu/min
     expect(heat).toBeLessThan(2290);
     expect(heat).toBeGreaterThan(0.8 * 2290);
+  });
+
+  test('heat of the fuel, without fuel points: not known, nor what takes it away', () => {
+    const noFuel = {
+      ...small,
+      'fuel points': (small['fuel points'] ?? []).filter(([name]) => name !== 'Ash'),
+    };
+    const header = [...(small.cooling?.[0] ?? []), 'heat of'];
+    const cooling = (small.cooling ?? []).map(
+      (row, index) => [header, [...row, '']][index] ?? [...row, 'fuel energy'],
+    );
+    const grids = withCells({ ...noFuel, cooling }, 'cooling', ['Ash'], { 'known temperature': '' });
+    const row = lines(blockOf(cooledPackages(grids), 'Ash'))[0] as Cell[];
+    expect(row.slice(7, 10)).toEqual([null, null, null]);
+    expect(row.at(-1)).toBe('not known');
   });
 
   test('without a limit no air can be asked for', () => {

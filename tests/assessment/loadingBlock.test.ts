@@ -344,7 +344,22 @@ describe('cures', () => {
 
   // Against 83.05 aft, Ash needs 1,760/35 = 50.3 lb on the firewall; against a forward limit of 82.2 at 1,600 lb it is then
   // (72,000 + 50.3 × 50 + 500 × 85 + 149.7 × 88)/1,600 = 81.37 ahead of it
-  test('what passes the other limit is not enough', () => {
+  test('Ash aft of a limit of 83.05: 50.3 lb on the firewall, and the limit is met', () => {
+    const ash = cures(
+      withCells(ballasted, 'envelope', [1600], { 'aft limit': 83.05, 'forward limit': 78 }),
+    )[0];
+    expect(ash?.slice(0, 6)).toEqual(['Ash', 'CG aft', 'ballast', 50.3, null, 50]);
+    expect(ash?.slice(8)).toEqual([0, 'for every loading; weigh it in, and have its mounting approved']);
+  });
+
+  test('what passes the aft limit is not enough: Birch’s ballast takes it to 83.8', () => {
+    const limit = { 'aft limit': 83.5 };
+    const narrow = withCells(withCells(ballasted, 'envelope', [1600], limit), 'envelope', [1000], limit);
+    const birch = cures(narrow).find(([name, side]) => name === 'Birch' && side === 'CG forward');
+    expect(birch?.slice(7)).toEqual([0, -0.3, 'no: the other limit is passed with it']);
+  });
+
+  test('what passes the forward limit is not enough', () => {
     const narrow = withCells(ballasted, 'envelope', [1600], { 'aft limit': 83.05, 'forward limit': 82.2 });
     const ash = cures(narrow).find(([name]) => name === 'Ash');
     expect(ash?.slice(1, 4)).toEqual(['CG aft', 'ballast', 50.3]);

@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import type { IssuedQuote } from '../../src/assessment/issuedQuote.ts';
 import type { Quote } from '../../src/assessment/quote.ts';
-import { cellsOf, issuedLines, quoteBlock } from '../../src/assessment/quoteBlock.ts';
+import { cellsOf, issuedLines, quoteBlock, unfinishedQuoteBlock } from '../../src/assessment/quoteBlock.ts';
+import { quoted } from '../../src/tables/cell.ts';
+import { godwit } from './sampleCatalogue.ts';
 
 const plain: Quote = {
   airframe: 'Turnstone',
@@ -100,4 +102,17 @@ test('an amount of nothing is a number, not a blank', () => {
   expect(cellsOf([{ kind: 'row', cells: ['tax', { number: 0, text: '0.00' }, ''] }])).toEqual([
     ['tax', 0, null],
   ]);
+});
+
+test('no quote yet: what to choose; a blank in another row of the terms is a fault', () => {
+  const blank = (rowName: string) =>
+    unfinishedQuoteBlock(godwit, [
+      { table: 'quote', row: 2, rowName, column: 'value', got: quoted(null), expected: 'a value' },
+    ]);
+  expect(blank('package')).toEqual([
+    ['No package is chosen yet'],
+    ['Choose one in the terms of the quote, in the row "package": Rowan, Larch, Hazel, Alder.'],
+    ['The quote for it then stands here. Names, discount and payments may follow in any order.'],
+  ]);
+  expect(blank('valid for')[0]).toEqual(['No result: 1 fault in the tables. Correct what is listed here.']);
 });

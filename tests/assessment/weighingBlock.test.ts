@@ -145,6 +145,7 @@ describe('taken in', () => {
   // A table holds six digits: 905 lb at 79.8066 in, 72,225 lb·in
   test('the airframe table has the weighed weight and CG', () => {
     expect(told(905, 79.8066)).toBe(true);
+    expect(told(905.004, 72_225 / 905.004)).toBe(true); // written with six digits
     expect(told(900, 80)).toBe(false);
   });
 

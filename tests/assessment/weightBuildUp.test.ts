@@ -80,12 +80,13 @@ describe('Wren by hand, in pounds', () => {
       'components',
       part('Ash', 'old battery', 'Battery', -15),
       part('Birch', 'new battery', 'battery', 20),
+      part('Birch', 'airframe battery', 'battery', -15),
       part('Birch', 'more engine', 'ENGINE', 5),
     );
     expect(blockOf(grids)).toEqual([
       ['Weight, lb', 'engine', 'propeller', 'Battery', 'oil', 'coolant', 'other', 'removed'],
       ['Ash', 220, 30, 0, 12, 0, 0, -15],
-      ['Birch', 265, 44, 20, 0, 9, 0, 0],
+      ['Birch', 265, 44, 20, 0, 9, 0, -15],
     ]);
   });
 });
