@@ -26,8 +26,8 @@ export function coolingCondition(asked: MissionCase, leg: Leg, mass: number): Co
     bestRateOfClimb(aircraft, 'continuous', airAt(altitude, temperatureDeviation), mass);
   const { value: climbs, refusal } = attempt(() => {
     const climbed = heightsClimbed(heights, (altitude) => bestAt(altitude).rateOfClimb);
-    const stated = asked.climb === 'cooling climb' ? engine.coolingClimbSpeed : undefined;
-    const looked = withSpeedCorner(climbed, (altitude) => bestAt(altitude).trueAirspeed, stated);
+    const leastSpeed = asked.climb === 'cooling climb' ? engine.coolingClimbSpeed : undefined;
+    const looked = withSpeedCorner(climbed, (altitude) => bestAt(altitude).trueAirspeed, leastSpeed);
     return looked.flatMap((altitude) => {
       const air = airAt(altitude, temperatureDeviation);
       const best = bestAt(altitude);
