@@ -13,6 +13,7 @@ import {
   highestOat,
   onAnotherDay,
   type StreamCooling,
+  type StreamInClimb,
   worstOf,
 } from '../../src/assessment/cooling.ts';
 import { conditionIn } from '../../src/assessment/coolingClimbs.ts';
@@ -248,10 +249,13 @@ describe('the climbs', () => {
   });
 
   test('charge air is not judged above the height at which its heat is known', () => {
-    const charge = larch().streamOf('charge air');
-    expect(Math.max(...charge.hotDay.map(({ climb }) => climb.air.pressureAltitude))).toBeLessThanOrEqual(
-      6000 * foot,
-    );
+    const { streamOf } = larch();
+    const top = (climbs: readonly StreamInClimb[]) =>
+      Math.max(...climbs.map(({ climb }) => climb.air.pressureAltitude));
+    const [charge, coolant] = [streamOf('charge air'), streamOf('coolant')];
+    expect(top(charge.hotDay)).toBeCloseTo(6000 * foot, 6);
+    expect(top(charge.mission)).toBeLessThanOrEqual(6000 * foot);
+    expect(top(coolant.mission)).toBeCloseTo(8000 * foot, 6); // the cruise altitude asked for
     expect(findingsAbout(godwit, 'Larch', 'cooling, charge air')[0]).toMatchObject({ gravity: 'check' });
     const high = withCells(godwit, 'cooling', ['Larch', 'charge air'], {
       'known altitude': 16_000,
