@@ -178,7 +178,7 @@ test('a quote issued from the panel is frozen, shown and printed', async () => {
   }
   await paper.close();
   await page.getByRole('button', { name: 'Close', exact: true }).click();
-  expect(await page.locator('#dialog iframe').count()).toBe(0);
+  await page.locator('#dialog iframe').waitFor({ state: 'detached' }); // a dialog tells of its end a moment later
 });
 
 test('saves the tables as CSV beside the sample, which stays as it was', async () => {
