@@ -37,10 +37,10 @@ function quotesPart(book: Book): Part {
   return { heading: 'Quotes', lines: [line] };
 }
 
-const menuPart: Part = {
+const menuPart = (): Part => ({
   heading: 'In the menu: Extensions, this add-on',
   lines: menuItems.flatMap((item) => (item === null ? [] : [item[0]])),
-};
+});
 
 /** A card's text takes a few tags of HTML (Google's guide to cards, from memory): what a person typed is none. */
 const cardText = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
@@ -59,6 +59,6 @@ export function homeCard(): GoogleAppsScript.Card_Service.Card {
   const book = SpreadsheetApp.getActiveSpreadsheet();
   const header = CardService.newCardHeader().setTitle(menuName).setSubtitle(book.getName());
   const card = CardService.newCardBuilder().setHeader(header);
-  for (const part of [tablesPart(), quotesPart(book), menuPart]) card.addSection(sectionOf(part));
+  for (const part of [tablesPart(), quotesPart(book), menuPart()]) card.addSection(sectionOf(part));
   return card.build();
 }
