@@ -56,16 +56,17 @@ function fileChart(workbook: Workbook, sheetId: string, spec: ChartSpec): SheetC
       },
     },
     series: data.series
-      .filter((series) => isFilled(workbook, series))
+      .filter((series) => isFilled(workbook, series, data.hasHeader))
       .map((series) => fileSeries(workbook, data, series, isScatter || kind === 'line')),
     anchor: anchor(workbook, sheetId, spec),
   };
 }
 
-/** A column that waits for a package has nothing in it, and a file would name it "Series 5". */
-function isFilled(workbook: Workbook, { sheetId, zone }: ColumnReference): boolean {
+/** A column that waits for a package, or has nothing below its head, would stand in the legend without a curve. */
+function isFilled(workbook: Workbook, { sheetId, zone }: ColumnReference, hasHeader: boolean): boolean {
   return workbook
     .evaluatedRows(sheetId, zone)
+    .slice(hasHeader ? 1 : 0)
     .some((row) => row.some(({ formattedValue }) => formattedValue !== ''));
 }
 

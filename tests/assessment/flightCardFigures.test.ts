@@ -212,7 +212,7 @@ test('fuel flow: 46.2 L/h at full power and three quarters of it; none without f
 describe('cooling climb', () => {
   test('of each stream the hottest on the hot day from the field up, at the speed for hot climbs', () => {
     const card = cardOf('cooling climb', asBuiltGrids(), 'Rowan');
-    const { cooling, flight } = cooledPackages(asBuiltGrids()).of('Rowan');
+    const { cooling } = cooledPackages(asBuiltGrids()).of('Rowan');
     const field = 3000 * 0.3048;
     const streams = cooling?.streams ?? [];
     expect(card.figures).toHaveLength(2);
@@ -235,7 +235,6 @@ describe('cooling climb', () => {
       expect.closeTo(((435 - 32) * 5) / 9 + 273.15, 6),
       expect.closeTo(((245 - 32) * 5) / 9 + 273.15, 6),
     ]);
-    expect(flight).toBeDefined();
     expect(card.setUp).toMatch(/^maximum weight, MCP, cooling climb speed/);
   });
 
